@@ -1,0 +1,117 @@
+//! Functions of one or two numbers, the same bits on every processor: everything transcendental in this
+//! library goes through here, to `libm`.
+//!
+//! Angles enter and leave in degrees. They are reduced to within 45 degrees of a right angle while they
+//! are still degrees, where that is exact, so that 90 gives exactly 0 and 1 and the cosine keeps all its
+//! digits next to 90.
+
+/// Degrees in a radian.
+const DEGREES_PER_RADIAN: f64 = 57.295_779_513_082_32;
+/// Radians in a degree.
+const RADIANS_PER_DEGREE: f64 = 0.017_453_292_519_943_295;
+/// The circle's half turn in radians.
+pub(crate) const PI: f64 = core::f64::consts::PI;
+/// Standard gravity in metres per second squared (3rd CGPM, 1901).
+pub(crate) const STANDARD_GRAVITY: f64 = 9.80665;
+
+#[inline]
+pub(crate) fn sqrt(x: f64) -> f64 {
+    libm::sqrt(x)
+}
+
+#[inline]
+pub(crate) fn hypot(x: f64, y: f64) -> f64 {
+    libm::hypot(x, y)
+}
+
+#[inline]
+pub(crate) fn square(x: f64) -> f64 {
+    x * x
+}
+
+/// Natural logarithm of 1 + x, with all its digits where x is small.
+pub(crate) fn ln_1p(x: f64) -> f64 {
+    libm::log1p(x)
+}
+
+pub(crate) fn ln(x: f64) -> f64 {
+    libm::log(x)
+}
+
+pub(crate) fn log2(x: f64) -> f64 {
+    libm::log2(x)
+}
+
+pub(crate) fn exp2(x: f64) -> f64 {
+    libm::exp2(x)
+}
+
+#[inline]
+pub(crate) fn floor(x: f64) -> f64 {
+    libm::floor(x)
+}
+
+#[inline]
+pub(crate) fn ceil(x: f64) -> f64 {
+    libm::ceil(x)
+}
+
+/// Angle of the direction (x, y) in radians.
+pub(crate) fn atan2(y: f64, x: f64) -> f64 {
+    libm::atan2(y, x)
+}
+
+/// Angle of the direction (x, y) in degrees, in (-180, 180].
+pub(crate) fn atan2_deg(y: f64, x: f64) -> f64 {
+    libm::atan2(y, x) * DEGREES_PER_RADIAN
+}
+
+/// Arc sine in degrees; the argument lies within -1 and 1.
+pub(crate) fn asin_deg(x: f64) -> f64 {
+    libm::asin(x) * DEGREES_PER_RADIAN
+}
+
+/// Radians as degrees.
+pub(crate) fn degrees(radians: f64) -> f64 {
+    radians * DEGREES_PER_RADIAN
+}
+
+/// Sine and cosine of an angle in degrees.
+pub(crate) fn sin_cos_deg(angle_deg: f64) -> (f64, f64) {
+    let quarters = libm::floor(angle_deg / 90.0 + 0.5);
+    // Exact: both terms are multiples of the angle's last place and the difference is the smaller.
+    let rest = (angle_deg - 90.0 * quarters) * RADIANS_PER_DEGREE;
+    let (sin, cos) = libm::sincos(rest);
+    let quarter = quarters - 4.0 * libm::floor(quarters / 4.0);
+    if quarter == 0.0 {
+        (sin, cos)
+    } else if quarter == 1.0 {
+        (cos, 0.0 - sin)
+    } else if quarter == 2.0 {
+        (0.0 - sin, 0.0 - cos)
+    } else {
+        (0.0 - cos, sin)
+    }
+}
+
+/// Tangent of an angle in degrees strictly between -90 and 90.
+pub(crate) fn tan_deg(angle_deg: f64) -> f64 {
+    let (sin, cos) = sin_cos_deg(angle_deg);
+    sin / cos
+}
+
+/// The angle turned into [0, 360) degrees.
+pub(crate) fn turn_deg(angle_deg: f64) -> f64 {
+    let turned = angle_deg - 360.0 * libm::floor(angle_deg / 360.0);
+    if turned >= 360.0 { 0.0 } else { turned }
+}
+
+/// Writes a number that may be infinite: JSON has no infinity, so it becomes the word `"infinite"`.
+#[cfg(feature = "text")]
+pub(crate) fn number_or_infinite<S: serde::Serializer>(value: &f64, to: S) -> Result<S::Ok, S::Error> {
+    if value.is_infinite() {
+        to.serialize_str(if *value > 0.0 { "infinite" } else { "-infinite" })
+    } else {
+        to.serialize_f64(*value)
+    }
+}
