@@ -1,0 +1,186 @@
+//! Points into the picture, rays out of it, and what of a shape lies inside the frame.
+//!
+//! Everything is drawn from the entrance pupil: the frame is a rectangle of the frame's width and height
+//! at the pupil distance, square to the axis, its centre the aim point. Places in the picture are given in
+//! that plane, in millimetres from its centre.
+
+use super::pose::Pose;
+use crate::vector::Point;
+
+/// A place in the picture, measured in the plane through the aim point.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "text", derive(serde::Serialize))]
+pub struct PicturePoint {
+    /// To the right of the frame's centre.
+    pub right_mm: f64,
+    /// Above the frame's centre.
+    pub up_mm: f64,
+}
+
+/// The frame as seen from the entrance pupil.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct View {
+    /// The camera's place and directions.
+    pub pose: Pose,
+    /// Aim point to entrance pupil.
+    pub pupil_distance_mm: f64,
+    /// Width of the frame in the plane through the aim point.
+    pub frame_width_mm: f64,
+    /// Height of the frame in that plane.
+    pub frame_height_mm: f64,
+}
+
+/// A place in the camera's own coordinates: right, up, and depth along the axis from the pupil.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Seen {
+    right: f64,
+    up: f64,
+    depth: f64,
+}
+
+/// Enough for a quadrilateral cut by the four sides of the frame.
+const MOST_CORNERS: usize = 8;
+
+/// A convex polygon inside the frame.
+#[derive(Clone, Copy, Debug)]
+struct Polygon {
+    corners: [Seen; MOST_CORNERS],
+    count: usize,
+}
+
+impl Polygon {
+    const EMPTY: Polygon =
+        Polygon { corners: [Seen { right: 0.0, up: 0.0, depth: 0.0 }; MOST_CORNERS], count: 0 };
+
+    fn push(&mut self, corner: Seen) {
+        if let Some(slot) = self.corners.get_mut(self.count) {
+            *slot = corner;
+            self.count += 1;
+        }
+    }
+
+    /// The part where `inside` is not negative (Sutherland and Hodgman, Communications of the ACM 1974).
+    fn clipped(&self, inside: impl Fn(&Seen) -> f64) -> Polygon {
+        let mut kept = Polygon::EMPTY;
+        let Some(mut before) = self.corners.iter().take(self.count).next_back().copied() else { return kept };
+        let mut before_inside = inside(&before);
+        for corner in self.corners.iter().take(self.count) {
+            let corner_inside = inside(corner);
+            if (before_inside < 0.0) != (corner_inside < 0.0) {
+                let t = before_inside / (before_inside - corner_inside);
+                kept.push(Seen {
+                    right: before.right + t * (corner.right - before.right),
+                    up: before.up + t * (corner.up - before.up),
+                    depth: before.depth + t * (corner.depth - before.depth),
+                });
+            }
+            if corner_inside >= 0.0 {
+                kept.push(*corner);
+            }
+            (before, before_inside) = (*corner, corner_inside);
+        }
+        kept
+    }
+}
+
+impl View {
+    fn seen(&self, point: Point) -> Seen {
+        let from_aim = self.pose.aim.to(point);
+        Seen {
+            right: from_aim.dot(self.pose.right),
+            up: from_aim.dot(self.pose.up),
+            depth: self.pupil_distance_mm + from_aim.dot(self.pose.forward),
+        }
+    }
+
+    /// Distance along the axis from the entrance pupil to a place; negative behind the camera.
+    pub fn depth_mm(&self, point: Point) -> f64 {
+        self.seen(point).depth
+    }
+
+    /// Where a place in the room appears; `None` at or behind the entrance pupil's plane.
+    pub fn project(&self, point: Point) -> Option<PicturePoint> {
+        let seen = self.seen(point);
+        if seen.depth > 0.0 {
+            let scale = self.pupil_distance_mm / seen.depth;
+            Some(PicturePoint { right_mm: seen.right * scale, up_mm: seen.up * scale })
+        } else {
+            None
+        }
+    }
+
+    /// Where the line of sight through a place in the picture meets the level plane `z_mm` above the
+    /// floor; `None` where it runs level, away from it, or the pupil lies in it.
+    pub fn cast_onto_level(&self, place: PicturePoint, z_mm: f64) -> Option<Point> {
+        let Pose { forward, up, aim, .. } = self.pose;
+        let s = self.pupil_distance_mm;
+        // The pupil's height above the plane, and the fall of the line of sight over its length; both from
+        // the aim point, so that neither loses digits in the heights above the floor.
+        let rise = aim.z_mm - z_mm;
+        let height = rise - s * forward.z;
+        let fall = -(s * forward.z + place.up_mm * up.z);
+        if height * fall <= 0.0 {
+            return None;
+        }
+        let t = height / fall;
+        // t - 1, without the cancellation.
+        let beyond = (rise + place.up_mm * up.z) / fall;
+        let [right, up_part, along] = [t * place.right_mm, t * place.up_mm, beyond * s];
+        Some(aim.along(forward, along).along(self.pose.right, right).along(up, up_part))
+    }
+
+    /// How far inside the frame's four sides a place is, each times its depth over the half frame.
+    fn sides(&self) -> (f64, f64) {
+        let s = self.pupil_distance_mm;
+        (0.5 * self.frame_width_mm / s, 0.5 * self.frame_height_mm / s)
+    }
+
+    /// Share of the picture that a flat convex four-cornered shape covers, were nothing before it.
+    pub fn covered_share(&self, corners: [Point; 4]) -> f64 {
+        let (across, upright) = self.sides();
+        let mut polygon = Polygon::EMPTY;
+        for corner in corners {
+            polygon.push(self.seen(corner));
+        }
+        let polygon = polygon
+            .clipped(|at| across * at.depth - at.right)
+            .clipped(|at| across * at.depth + at.right)
+            .clipped(|at| upright * at.depth - at.up)
+            .clipped(|at| upright * at.depth + at.up);
+        // Shoelace formula in the plane through the aim point, in half frames.
+        let flat = |at: &Seen| (at.right / (across * at.depth), at.up / (upright * at.depth));
+        let placed = || polygon.corners.iter().take(polygon.count).filter(|at| at.depth > 0.0);
+        let Some(mut before) = placed().next_back().map(flat) else { return 0.0 };
+        let mut twice_area = 0.0;
+        for corner in placed().map(flat) {
+            twice_area += before.0 * corner.1 - corner.0 * before.1;
+            before = corner;
+        }
+        // The whole frame is 4 in these units.
+        (twice_area.abs() / 8.0).min(1.0)
+    }
+
+    /// Length of the part of a straight line from `from` to `to` that lies inside the frame and in front
+    /// of the entrance pupil.
+    pub fn length_in_frame_mm(&self, from: Point, to: Point) -> f64 {
+        let (across, upright) = self.sides();
+        let (a, b) = (self.seen(from), self.seen(to));
+        let (mut start, mut end) = (0.0_f64, 1.0_f64);
+        for (at_a, at_b) in [
+            (across * a.depth - a.right, across * b.depth - b.right),
+            (across * a.depth + a.right, across * b.depth + b.right),
+            (upright * a.depth - a.up, upright * b.depth - b.up),
+            (upright * a.depth + a.up, upright * b.depth + b.up),
+        ] {
+            if at_a < 0.0 && at_b < 0.0 {
+                return 0.0;
+            } else if at_a < 0.0 {
+                start = start.max(at_a / (at_a - at_b));
+            } else if at_b < 0.0 {
+                end = end.min(at_a / (at_a - at_b));
+            }
+        }
+        let line = from.to(to);
+        if end > start { (end - start) * crate::number::sqrt(line.dot(line)) } else { 0.0 }
+    }
+}
