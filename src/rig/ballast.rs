@@ -1,0 +1,170 @@
+//! Solved for: counterweight, base weight, longest reach, and the best and worst direction of the legs.
+
+use super::stability::{Edge, Feet, Loads, RigState, Weight, moments_kg_mm};
+use super::support::{Boom, Support};
+use crate::number::{atan2_deg, hypot, sin_cos_deg, turn_deg};
+
+/// What would make the rig stand better.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "text", derive(serde::Serialize))]
+pub struct Ballast {
+    /// The counterweight that balances the boom at the clamp, along it; `None` without a boom, or where it
+    /// would hang at the clamp itself.
+    pub counterweight_to_balance_kg: Option<f64>,
+    /// Weight to add on the column's axis so that the wanted factor is kept in the states asked for.
+    pub base_to_add_kg: f64,
+    /// The longest reach that keeps the wanted factor as shot, everything else as it is, the pivot staying
+    /// where it is and the column moving; no longer than the boom reaches. `None` where no reach does, or
+    /// without a boom.
+    pub longest_reach_mm: Option<f64>,
+    /// Direction of the first leg, counter-clockwise from the boom's, that gives the largest margin as
+    /// shot: a leg under the centre of gravity.
+    pub best_first_leg_deg: f64,
+    /// That margin.
+    pub best_margin_mm: f64,
+    /// Direction of the first leg that gives the smallest margin as shot: an edge square to the centre of
+    /// gravity.
+    pub worst_first_leg_deg: f64,
+    /// That margin.
+    pub worst_margin_mm: f64,
+}
+
+/// What the solved weights are to keep.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BallastWish {
+    /// Restoring over overturning moment, at least 1.
+    pub factor: f64,
+    /// The states in which the base weight is to keep it: as shot, camera off, counterweight off.
+    pub states: [bool; 3],
+}
+
+/// The counterweight that balances boom and payload at the clamp; 0 where the tail already outweighs
+/// them.
+pub fn counterweight_to_balance_kg(loads: &Loads, boom: &Boom) -> Option<f64> {
+    let (_, cos) = sin_cos_deg(boom.pitch_deg);
+    let arm = boom.counterweight_arm_mm() * cos;
+    if arm > 0.0 {
+        let moment = loads.payload.mass_kg * loads.payload.x_mm + loads.boom.mass_kg * loads.boom.x_mm;
+        Some((moment / arm).max(0.0))
+    } else {
+        None
+    }
+}
+
+/// Weight to add on the column's axis so that the factor is kept about every edge in the states asked for.
+pub fn base_to_add_kg(feet: &Feet, loads: &Loads, wish: &BallastWish) -> f64 {
+    let states = [RigState::AsShot, RigState::CameraOff, RigState::CounterweightOff];
+    let mut add = 0.0_f64;
+    for (state, asked) in states.into_iter().zip(wish.states) {
+        if asked {
+            let weights = loads.in_state(state);
+            for (_, edge) in feet.numbered() {
+                let (restoring, overturning) = moments_kg_mm(feet, edge, &weights);
+                add = add.max((wish.factor * overturning - restoring) / feet.apothem_mm);
+            }
+        }
+    }
+    add
+}
+
+/// Restoring less wanted overturning moment about an edge, with payload and boom moved out by `further_mm`.
+///
+/// Each weight's part is m d inside the edge and factor × m d outside; the sum is concave in the reach and
+/// straight between the reaches at which payload or boom cross the edge.
+fn spare(feet: &Feet, edge: &Edge, loads: &Loads, factor: f64, further_mm: f64) -> f64 {
+    let moved = |weight: &Weight, share: f64| Weight { x_mm: weight.x_mm + share * further_mm, ..*weight };
+    let mut weights = loads.in_state(RigState::AsShot);
+    let [payload, boom, ..] = &mut weights;
+    *payload = moved(payload, 1.0);
+    *boom = moved(boom, 0.5);
+    let (restoring, overturning) = moments_kg_mm(feet, edge, &weights);
+    restoring - factor * overturning
+}
+
+/// The longest reach within `longest_mm` that keeps the factor about every edge as shot, from a rig of
+/// `reach_mm`; `None` where none does.
+///
+/// The pivot stays and the column moves away from it: the payload goes out by the whole change, the
+/// boom's middle by half.
+pub fn longest_reach_mm(
+    feet: &Feet,
+    loads: &Loads,
+    factor: f64,
+    reach_mm: f64,
+    longest_mm: f64,
+) -> Option<f64> {
+    let (mut least, mut most) = (0.0_f64, longest_mm);
+    for (_, edge) in feet.numbered() {
+        let value = |reach: f64| spare(feet, edge, loads, factor, reach - reach_mm);
+        // Reaches at which payload or boom cross this edge, within the bounds.
+        let crossing = |weight: &Weight, share: f64| {
+            let inside = feet.inside_mm(edge, weight.x_mm, weight.y_mm);
+            let per_mm = share * edge.x;
+            if per_mm == 0.0 { 0.0 } else { (reach_mm + inside / per_mm).max(0.0).min(longest_mm) }
+        };
+        let (a, b) = (crossing(&loads.payload, 1.0), crossing(&loads.boom, 0.5));
+        let knots = [0.0, a.min(b), a.max(b), longest_mm];
+        let mut kept: Option<(f64, f64)> = None;
+        let mut widen = |at: f64| {
+            kept = Some(kept.map_or((at, at), |(from, to)| (from.min(at), to.max(at))));
+        };
+        for pair in knots.windows(2) {
+            let [from, to] = *pair else { continue };
+            let (at_from, at_to) = (value(from), value(to));
+            if at_from >= 0.0 {
+                widen(from);
+            }
+            if at_to >= 0.0 {
+                widen(to);
+            }
+            if (at_from < 0.0) != (at_to < 0.0) {
+                widen(from + (to - from) * (at_from / (at_from - at_to)));
+            }
+        }
+        let (from, to) = kept?;
+        least = least.max(from);
+        most = most.min(to);
+    }
+    if most >= least { Some(most) } else { None }
+}
+
+/// Everything solved for, for a placed rig.
+pub fn ballast(
+    feet: &Feet,
+    loads: &Loads,
+    support: &Support,
+    boom_used: bool,
+    reach_mm: f64,
+    wish: &BallastWish,
+) -> Ballast {
+    let boom = match &support.boom {
+        Some(boom) if boom_used => Some(boom),
+        _ => None,
+    };
+    let weights = loads.in_state(RigState::AsShot);
+    let (mut mass, mut mx, mut my) = (0.0, 0.0, 0.0);
+    for weight in &weights {
+        mass += weight.mass_kg;
+        mx += weight.mass_kg * weight.x_mm;
+        my += weight.mass_kg * weight.y_mm;
+    }
+    let out = if mass > 0.0 { hypot(mx, my) / mass } else { 0.0 };
+    let direction = atan2_deg(my, mx);
+    let spacing = support.leg_spacing_deg();
+    let (_, cos_half) = sin_cos_deg(0.5 * spacing);
+    // Directions of the first leg are alike but for whole spacings.
+    let within = |angle: f64| {
+        let turned = turn_deg(angle);
+        turned - spacing * crate::number::floor(turned / spacing)
+    };
+    Ballast {
+        counterweight_to_balance_kg: boom.and_then(|boom| counterweight_to_balance_kg(loads, boom)),
+        base_to_add_kg: base_to_add_kg(feet, loads, wish),
+        longest_reach_mm: boom
+            .and_then(|boom| longest_reach_mm(feet, loads, wish.factor, reach_mm, boom.longest_reach_mm)),
+        best_first_leg_deg: within(direction),
+        best_margin_mm: feet.apothem_mm - out * cos_half,
+        worst_first_leg_deg: within(direction + 0.5 * spacing),
+        worst_margin_mm: feet.apothem_mm - out,
+    }
+}
