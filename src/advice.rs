@@ -6,9 +6,9 @@
 //! whose shape should still read about 75; a whole laid table 90. Within the range, the start is computed
 //! from what would show. The advice never overrules the brief.
 
-use crate::number::{PI, atan2, atan2_deg, sin_cos_deg};
+use crate::number::{PI, atan2_deg, cbrt, sin_cos, sin_cos_deg};
 use crate::scene::subject::{JudgedBy, Subject, Vessel};
-use crate::view::outline::{contents_from_far, top_share};
+use crate::view::outline::{contents_from_far, segment, top_share};
 use crate::view::pose::Orientation;
 
 /// A subject counts as flat up to this height over its breadth (common practice, no source).
@@ -98,7 +98,7 @@ impl AdviceReason {
     ];
 
     /// One sentence.
-    pub fn sentence(self) -> &'static str {
+    pub const fn sentence(self) -> &'static str {
         match self {
             AdviceReason::Flat => "It is flat: what there is to see lies on top, 45 to 90.",
             AdviceReason::Tall => "It is tall: what there is to see is its side, 0 to 45.",
@@ -137,21 +137,22 @@ fn elevation_for_top_share_deg(subject: &Subject, share: f64, sin_bearing: f64, 
     atan2_deg(share * side, (1.0 - share) * subject.top_area_mm2())
 }
 
-/// The lowest elevation from which a share of a vessel's contents shows, from far off.
+/// The lowest elevation from which a share (over 0, under 1) of a vessel's contents shows, from far off.
 pub fn elevation_for_contents_deg(vessel: &Vessel, share: f64) -> f64 {
-    // θ - sin θ cos θ = share π / 2, where cos θ = g cot e / d: it rises steadily from 0 to π/2.
+    // θ - sin θ cos θ = share π / 2, where cos θ = g cot e / d. Newton's method from the leading term of
+    // the left side, 2 θ³ / 3, which is never under it: from below on a convex curve, so the first step
+    // overshoots and the rest come down to the root.
     let wanted = 0.5 * PI * share;
-    let (mut low, mut high) = (0.0, 90.0);
-    for _ in 0..60 {
-        let middle = 0.5 * (low + high);
-        let (sin, cos) = sin_cos_deg(middle);
-        if atan2(sin, cos) - sin * cos < wanted {
-            low = middle;
-        } else {
-            high = middle;
+    let mut theta = cbrt(1.5 * wanted);
+    let (mut sin, mut cos) = sin_cos(theta);
+    for _ in 0..20 {
+        let step = (segment(theta, sin, cos) - wanted) / (2.0 * sin * sin);
+        theta -= step;
+        (sin, cos) = sin_cos(theta);
+        if step.abs() <= 1e-16 {
+            break;
         }
     }
-    let (_, cos) = sin_cos_deg(high);
     if cos > 0.0 { atan2_deg(vessel.contents_below_rim_mm, vessel.inside_diameter_mm * cos) } else { 90.0 }
 }
 
@@ -168,9 +169,10 @@ pub fn advice(subject: &Subject, bearing_deg: f64) -> Advice {
     };
     let middle = 0.5 * (least + most);
     let top_from = |share| elevation_for_top_share_deg(subject, share, sin_b, cos_b);
-    let shows_side = (AdviceReason::StartShowsSide, top_from(MINOR_SHARE));
-    let shows_top = (AdviceReason::StartShowsTop, top_from(1.0 - MINOR_SHARE));
-    let shows_both = (AdviceReason::StartShowsBoth, top_from(0.5));
+    let half_top_from_deg = top_from(0.5);
+    let shows_side = || (AdviceReason::StartShowsSide, top_from(MINOR_SHARE));
+    let shows_top = || (AdviceReason::StartShowsTop, top_from(1.0 - MINOR_SHARE));
+    let shows_both = (AdviceReason::StartShowsBoth, half_top_from_deg);
     let customary = |start: f64| (AdviceReason::StartCustomary, start);
     let (why, least, most, (why_start, start)) = match subject.judged_by {
         JudgedBy::Form => (
@@ -178,13 +180,13 @@ pub fn advice(subject: &Subject, bearing_deg: f64) -> Advice {
             least,
             most,
             match form {
-                AdviceReason::Flat => shows_top,
-                AdviceReason::Tall => shows_side,
+                AdviceReason::Flat => shows_top(),
+                AdviceReason::Tall => shows_side(),
                 _ => customary(45.0),
             },
         ),
         JudgedBy::TopDetail => (Some(AdviceReason::TopDetail), middle, most.max(75.0), shows_both),
-        JudgedBy::SideLayers => (Some(AdviceReason::SideLayers), 0.0, middle, shows_side),
+        JudgedBy::SideLayers => (Some(AdviceReason::SideLayers), 0.0, middle, shows_side()),
         JudgedBy::Contents => {
             let start = match &subject.vessel {
                 Some(vessel) => {
@@ -195,7 +197,7 @@ pub fn advice(subject: &Subject, bearing_deg: f64) -> Advice {
             };
             (Some(AdviceReason::Contents), 45.0, 90.0, start)
         }
-        JudgedBy::ClearLayers => (Some(AdviceReason::ClearLayers), 0.0, 45.0, shows_side),
+        JudgedBy::ClearLayers => (Some(AdviceReason::ClearLayers), 0.0, 45.0, shows_side()),
         JudgedBy::DecoratedGlass => (Some(AdviceReason::DecoratedGlass), 70.0, 80.0, customary(75.0)),
         JudgedBy::LaidTable => (Some(AdviceReason::LaidTable), 90.0, 90.0, customary(90.0)),
     };
@@ -217,7 +219,7 @@ pub fn advice(subject: &Subject, bearing_deg: f64) -> Advice {
         contents_at_start: subject
             .vessel
             .map(|vessel| contents_from_far(&vessel, at_start.sin_elevation, at_start.cos_elevation)),
-        half_top_from_deg: top_from(0.5),
+        half_top_from_deg,
         half_contents_from_deg: subject.vessel.map(|vessel| elevation_for_contents_deg(&vessel, 0.5)),
     }
 }

@@ -90,7 +90,7 @@ impl FaultKind {
     ];
 
     /// One sentence, without the numbers.
-    pub fn sentence(self) -> &'static str {
+    pub const fn sentence(self) -> &'static str {
         match self {
             FaultKind::NotFinite => "must be a finite number",
             FaultKind::TooSmall => "is too small",

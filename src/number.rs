@@ -46,6 +46,10 @@ pub(crate) fn exp2(x: f64) -> f64 {
     libm::exp2(x)
 }
 
+pub(crate) fn cbrt(x: f64) -> f64 {
+    libm::cbrt(x)
+}
+
 #[inline]
 pub(crate) fn floor(x: f64) -> f64 {
     libm::floor(x)
@@ -76,12 +80,17 @@ pub(crate) fn degrees(radians: f64) -> f64 {
     radians * DEGREES_PER_RADIAN
 }
 
+/// Sine and cosine of an angle in radians, for angles that no brief states.
+pub(crate) fn sin_cos(radians: f64) -> (f64, f64) {
+    libm::sincos(radians)
+}
+
 /// Sine and cosine of an angle in degrees.
 pub(crate) fn sin_cos_deg(angle_deg: f64) -> (f64, f64) {
     let quarters = libm::floor(angle_deg / 90.0 + 0.5);
     // Exact: both terms are multiples of the angle's last place and the difference is the smaller.
     let rest = (angle_deg - 90.0 * quarters) * RADIANS_PER_DEGREE;
-    let (sin, cos) = libm::sincos(rest);
+    let (sin, cos) = if rest == 0.0 { (0.0, 1.0) } else { libm::sincos(rest) };
     let quarter = quarters - 4.0 * libm::floor(quarters / 4.0);
     if quarter == 0.0 {
         (sin, cos)

@@ -136,7 +136,7 @@ pub fn plan(brief: &Brief) -> Result<Plan, Fault> {
     let payload = payload(camera, lens, support.head.mass_kg, &pose);
     let placement = placement(support, table, pose.pivot, pose.body_top_mm, shot.side);
     let bay_room = bay_room(bay, table, &view, &placement, camera.body_behind_mm);
-    let in_picture = support_in_picture(&view, support, &placement);
+    let in_picture = support_in_picture(&view, table, support, &placement);
     let feet = Feet::new(support.leg_count, support.foot_radius_mm, placement.first_leg_deg);
     let loads = loads(support, &placement, &payload);
     let stability = stability(&feet, &loads, &placement, pose.pivot.z_mm);

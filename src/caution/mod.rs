@@ -40,14 +40,14 @@ macro_rules! codes {
             pub const ALL: &'static [CautionCode] = &[$(CautionCode::$name),*];
 
             /// One sentence, without the numbers.
-            pub fn sentence(self) -> &'static str {
+            pub const fn sentence(self) -> &'static str {
                 match self {
                     $(CautionCode::$name => $sentence,)*
                 }
             }
 
             /// The unit of value and limit: `mm`, `deg`, `kg`, `n`, `n_m`, `percent`, or empty.
-            pub fn unit(self) -> &'static str {
+            pub const fn unit(self) -> &'static str {
                 match self {
                     $(CautionCode::$name => $unit,)*
                 }

@@ -51,7 +51,7 @@ impl Removal {
     }
 
     /// One sentence.
-    pub fn sentence(self) -> &'static str {
+    pub const fn sentence(self) -> &'static str {
         match self {
             Removal::NoCounterweight => "No counterweight is on: lower the camera before taking it off.",
             Removal::CameraFirst => {

@@ -145,8 +145,8 @@ fn hidden_by_near_edge_mm(found: &PictureFindings<'_>, pupil_height_mm: f64) -> 
     let forward = Direction { x: -right.y, y: right.x, z: 0.0 };
     let to_aim = found.pose.pupil.to(found.pose.aim);
     let level = to_aim.x * forward.x + to_aim.y * forward.y;
-    match found.brief.table.entry_mm(from, forward) {
-        Some(entry) if entry < level => -pupil_height_mm * (level / entry - 1.0),
+    match found.brief.table.crossing_mm(from, forward) {
+        Some((entry, _)) if entry > 0.0 && entry < level => -pupil_height_mm * (level / entry - 1.0),
         _ => 0.0,
     }
 }

@@ -1,7 +1,7 @@
 //! Where the column can stand, and how far the boom must go.
 
 use super::support::{MOST_LEGS, Support};
-use crate::number::{hypot, sin_cos_deg};
+use crate::number::{floor, hypot, sin_cos_deg};
 use crate::scene::bay::Bay;
 use crate::scene::table::{Side, Table, Underside};
 use crate::vector::{Direction, FloorPoint, Point};
@@ -89,11 +89,9 @@ fn first_leg_deg(support: &Support, boom: bool) -> f64 {
 /// Closed underside: foot circle × the largest cosine of a leg's direction towards the table + clearance.
 /// Open underside: the same with the leg circle at the table's height, since feet pass under it.
 fn stand_off_mm(support: &Support, table: &Table, first_leg_deg: f64) -> f64 {
-    let mut largest_cosine = -1.0_f64;
-    for leg in 0..support.leg_count {
-        let (_, cos) = sin_cos_deg(first_leg_deg + f64::from(leg) * support.leg_spacing_deg());
-        largest_cosine = largest_cosine.max(cos);
-    }
+    // The leg nearest to the direction towards the table is at most half a spacing off it.
+    let spacing = support.leg_spacing_deg();
+    let (_, largest_cosine) = sin_cos_deg(first_leg_deg - spacing * floor(first_leg_deg / spacing + 0.5));
     let circle = match table.underside {
         Underside::Closed => support.foot_radius_mm,
         Underside::Open => support.leg_circle_mm(table.height_mm),
@@ -251,20 +249,50 @@ fn over_table_mm(table: &Table, place: FloorPoint, direction: Direction) -> f64 
     left
 }
 
-/// How much of column and boom lies inside the frame: the column's axis and its two sides as seen from
-/// the camera, from the floor to the clamp, and the boom from the tail's end to the pivot.
-pub fn support_in_picture(view: &View, support: &Support, placement: &Placement) -> SupportInPicture {
+/// How much of column and boom lies inside the frame and is not hidden by the table top: the column's
+/// axis and its two sides as seen from the camera, from the floor to the clamp, and the boom from the
+/// tail's end to the pivot.
+pub fn support_in_picture(
+    view: &View,
+    table: &Table,
+    support: &Support,
+    placement: &Placement,
+) -> SupportInPicture {
     let across = view.pose.right;
+    let top = placement.clamp_height_mm.max(0.0);
     let mut column_mm = 0.0_f64;
     for beside in [-support.column_radius_mm, 0.0, support.column_radius_mm] {
         let at = placement.column.along(across, beside);
-        let length =
-            view.length_in_frame_mm(at.at_height(0.0), at.at_height(placement.clamp_height_mm.max(0.0)));
-        column_mm = column_mm.max(length);
+        let length = |from: f64, to: f64| {
+            if from < to { view.length_in_frame_mm(at.at_height(from), at.at_height(to)) } else { 0.0 }
+        };
+        let seen = match hidden_by_table_mm(view.pose.pupil, table, at) {
+            Some((from, to)) => length(0.0, top.min(from)) + length(to.max(0.0), top),
+            None => length(0.0, top),
+        };
+        column_mm = column_mm.max(seen);
     }
     let boom_mm = match placement.tail_end {
         Some(end) => view.length_in_frame_mm(end, view.pose.pivot),
         None => 0.0,
     };
     SupportInPicture { column_mm, boom_mm }
+}
+
+/// The heights between which the table top hides an upright line at a place from a pupil above it.
+fn hidden_by_table_mm(pupil: Point, table: &Table, place: FloorPoint) -> Option<(f64, f64)> {
+    let above = pupil.z_mm - table.height_mm;
+    let (dx, dy) = (pupil.x_mm - place.x_mm, pupil.y_mm - place.y_mm);
+    let level = hypot(dx, dy);
+    if above <= 0.0 || level <= 0.0 {
+        return None;
+    }
+    let to_pupil = Direction { x: dx / level, y: dy / level, z: 0.0 };
+    let (enter, leave) = table.crossing_mm(place, to_pupil)?;
+    // The sight of height z crosses the top's plane at the share 1 - above / (pupil - z) of the way.
+    let height = |way: f64| {
+        let rest = 1.0 - way / level;
+        if rest > 0.0 { pupil.z_mm - above / rest } else { f64::NEG_INFINITY }
+    };
+    Some((height(leave), height(enter)))
 }

@@ -169,7 +169,9 @@ impl Boom {
         self.counterweight_out_mm.unwrap_or(self.tail_mm)
     }
 
-    fn check(&self) -> Result<(), Fault> {
+    /// Refuses a field that is not finite or out of its range (see [`crate::range`]), a counterweight
+    /// beyond the tail and a tube without a wall.
+    pub fn check(&self) -> Result<(), Fault> {
         range::LONGEST_REACH_MM.check(self.longest_reach_mm)?;
         range::TAIL_MM.check(self.tail_mm)?;
         range::BOOM_MASS_KG.check(self.mass_kg)?;

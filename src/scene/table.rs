@@ -87,13 +87,15 @@ impl Table {
         if across > 0.0 && along > 0.0 { hypot(across, along) } else { across.max(along) }
     }
 
-    /// How far a level line from a place outside runs before it comes over the table; `None` where it
-    /// misses it or starts over it.
-    pub(crate) fn entry_mm(&self, from: FloorPoint, direction: Direction) -> Option<f64> {
+    /// Where a level line from a place, `direction` being its unit, comes over the table and leaves it, as
+    /// distances along it; `None` where it misses it or has left it behind. From over the table it enters
+    /// at 0.
+    pub(crate) fn crossing_mm(&self, from: FloorPoint, direction: Direction) -> Option<(f64, f64)> {
         let (mut enter, mut leave) = (0.0_f64, f64::INFINITY);
-        for (at, per_mm, half) in
-            [(from.x_mm, direction.x, 0.5 * self.width_mm), (from.y_mm, direction.y, 0.5 * self.depth_mm)]
-        {
+        for (at, per_mm, half) in [
+            (from.x_mm, direction.x, 0.5 * self.width_mm),
+            (from.y_mm, direction.y, 0.5 * self.depth_mm),
+        ] {
             if per_mm == 0.0 {
                 if at.abs() > half {
                     return None;
@@ -104,7 +106,7 @@ impl Table {
                 leave = leave.min(a.max(b));
             }
         }
-        if enter > 0.0 && enter < leave { Some(enter) } else { None }
+        if enter < leave { Some((enter, leave)) } else { None }
     }
 
     /// The four corners of the top, counter-clockwise seen from above from the front left one.

@@ -64,7 +64,6 @@ pub fn frame_width_for_fill(
     let mut width = sqrt(low * high);
     let mut before: Option<(f64, f64)> = None;
     for _ in 0..100 {
-        let middle = sqrt(low) * sqrt(high);
         let Some(over) = asked(width).map(|asked| width - asked) else {
             low = width;
             before = None;
@@ -76,6 +75,7 @@ pub fn frame_width_for_fill(
         } else {
             high = width;
         }
+        let middle = sqrt(low) * sqrt(high);
         let next = match before {
             Some((at, value)) if value != over => width - over * (width - at) / (over - value),
             // Near the answer, asked(W) hardly depends on W.

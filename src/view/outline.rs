@@ -146,7 +146,7 @@ pub fn top_share(subject: &Subject, at: &Orientation) -> f64 {
 
 /// Area of the part of a disc of radius one cut off at the half angle θ from its middle, θ - sin θ cos θ,
 /// with all its digits for small θ.
-fn segment(theta: f64, sin: f64, cos: f64) -> f64 {
+pub(crate) fn segment(theta: f64, sin: f64, cos: f64) -> f64 {
     if theta > 0.4 {
         return theta - sin * cos;
     }
