@@ -102,7 +102,7 @@ impl FaultKind {
                 "does not fit the lens's largest magnification: the focal length would grow by more than a tenth"
             }
             FaultKind::FocusTurnsBack => {
-                "does not fit the lens's closest focus: the distance would not fall all the way to it"
+                "does not fit the lens's largest magnification: the distance would not fall all the way to it"
             }
             FaultKind::HighestUnderLowest => "lies under the lowest position",
             FaultKind::ContentsUnderVessel => "lies deeper than the vessel is high",

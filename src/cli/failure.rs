@@ -1,0 +1,67 @@
+//! Why a command could not answer, and with which exit status it ends.
+
+use std::format;
+use std::prelude::rust_2024::*;
+
+use super::shootfile::field::bounds;
+use super::shootfile::problem::{Problem, render};
+use super::shootfile::source::Source;
+use super::unit::Dimension;
+use crate::fault::Fault;
+use crate::range;
+
+/// What is printed instead of an answer.
+#[derive(Clone, Debug)]
+pub(crate) struct Failure {
+    pub(crate) text: String,
+    pub(crate) status: u8,
+}
+
+/// The input is wrong.
+pub(crate) const WRONG_INPUT: u8 = 2;
+/// It cannot be done as asked.
+pub(crate) const NOT_AS_ASKED: u8 = 1;
+
+impl Failure {
+    /// Wrong input, in a sentence.
+    pub(crate) fn input(text: impl Into<String>) -> Failure {
+        let problem = Problem::general(text.into());
+        let source = Source::text("", String::new());
+        Failure { text: render(&[problem], &source), status: WRONG_INPUT }
+    }
+
+    /// Mistakes in a shoot file.
+    pub(crate) fn file(problems: &[Problem], source: &Source) -> Failure {
+        Failure { text: render(problems, source), status: WRONG_INPUT }
+    }
+}
+
+impl From<Fault> for Failure {
+    /// A value from the command line that the library refused, or a question without an answer.
+    fn from(fault: Fault) -> Failure {
+        let row = range::ALL.iter().find(|row| row.field == fault.field);
+        let dimension = Dimension::of(row.map_or("", |row| row.unit), fault.field);
+        let symbol = dimension.symbol();
+        let value = super::shootfile::field::plain(fault.value);
+        let allowed = bounds(fault.least, fault.most, dimension);
+        let title = format!("{} {value} {symbol} {}", flag(fault.field), fault.kind.sentence());
+        let mut problem = Problem::general(title).note(format_args!("expected {allowed}"));
+        if let Some(row) = row {
+            problem = problem.note(row.meaning);
+        }
+        let source = Source::text("", String::new());
+        let no_answer = (fault.kind as i32) / 100 == 3;
+        let status = if no_answer { NOT_AS_ASKED } else { WRONG_INPUT };
+        Failure { text: render(&[problem], &source), status }
+    }
+}
+
+/// The flag that takes a field: its key without the unit.
+fn flag(field: &str) -> String {
+    if matches!(field, "camera.sensor_width_mm" | "camera.sensor_height_mm") || field.starts_with("used.") {
+        return "--sensor".into();
+    }
+    let key = field.rsplit('.').next().unwrap_or(field);
+    let key = key.strip_suffix("_mm").or_else(|| key.strip_suffix("_deg")).unwrap_or(key);
+    format!("--{}", key.replace('_', "-"))
+}

@@ -1,0 +1,144 @@
+//! The command `tablerig`: reads shoot files, plans them and prints the answers.
+
+mod advise;
+mod arguments;
+mod ask;
+mod cautioned;
+mod failure;
+mod fields;
+mod flags;
+mod full;
+mod json;
+mod overview;
+mod page;
+mod quantity;
+mod shootfile;
+mod sweep;
+mod unit;
+mod wording;
+
+use std::format;
+use std::io::Write;
+use std::path::Path;
+use std::prelude::rust_2024::*;
+use std::process::ExitCode;
+
+use clap::Parser;
+
+use self::arguments::{Arguments, Color, Command, Output};
+use self::failure::{Failure, NOT_AS_ASKED, WRONG_INPUT};
+use self::page::Page;
+use self::shootfile::problem::Problem;
+use self::shootfile::source::Source;
+use self::shootfile::{NamedShot, ShootFile};
+use crate::caution::Level;
+
+/// Printing failed for another reason than that nobody reads any more.
+const NOT_PRINTED: u8 = 3;
+
+/// Runs the command.
+pub fn main() -> ExitCode {
+    let arguments = match Arguments::try_parse() {
+        Ok(arguments) => arguments,
+        Err(error) => {
+            // Help and version are answers; everything else is wrong input. Nobody reads: nothing to do.
+            let _ = error.print();
+            return ExitCode::from(if error.use_stderr() { WRONG_INPUT } else { 0 });
+        }
+    };
+    match arguments.output.color {
+        Color::Auto => {}
+        Color::Always => anstream::ColorChoice::Always.write_global(),
+        Color::Never => anstream::ColorChoice::Never.write_global(),
+    }
+    match answer(&arguments) {
+        Ok((text, status)) => match write!(anstream::stdout().lock(), "{text}") {
+            Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => ExitCode::from(NOT_PRINTED),
+            _ => ExitCode::from(status),
+        },
+        Err(failure) => {
+            let _ = write!(anstream::stderr().lock(), "{}", failure.text);
+            ExitCode::from(failure.status)
+        }
+    }
+}
+
+/// The answer's text and the exit status.
+fn answer(arguments: &Arguments) -> Result<(String, u8), Failure> {
+    let output = arguments.output;
+    let mut page = Page::new(output.units);
+    let (value, status) = match &arguments.command {
+        None => plan(&mut page, None)?,
+        Some(Command::Plan { file }) => plan(&mut page, file.path.as_deref())?,
+        Some(Command::Shot { name, file }) => {
+            let file = load(file.path.as_deref())?;
+            let shot = flags::pick_shot(&file, name)?;
+            full::print(&mut page, shot);
+            (json::one(shot), status(core::slice::from_ref(shot)))
+        }
+        Some(Command::Ask(command)) => {
+            let answer = ask::answer(command, output.units)?;
+            answer.print(&mut page);
+            (answer.json, 0)
+        }
+        Some(Command::Advise(flags)) => {
+            let advised = advise::advise(flags)?;
+            advised.print(&mut page);
+            (advised.json(), 0)
+        }
+        Some(Command::Sweep(flags)) => {
+            let swept = sweep::sweep(flags)?;
+            swept.print(&mut page);
+            cautioned::usual(&mut page, swept.overhead());
+            (swept.json(), 0)
+        }
+        Some(Command::Fields { kind }) => {
+            let sections = fields::find(kind.as_deref())?;
+            fields::print(&mut page, &sections);
+            (fields::json(&sections), 0)
+        }
+        Some(Command::Example) => return Ok((Source::demo().text, 0)),
+    };
+    Ok((printed(page, &value, output)?, status))
+}
+
+fn plan(page: &mut Page, path: Option<&Path>) -> Result<(serde_json::Value, u8), Failure> {
+    let file = load(path)?;
+    if file.shots.is_empty() {
+        return Err(Failure::input("the file has no shots: each stands under its own [[shot]]"));
+    }
+    overview::print(page, &file);
+    Ok((json::file(&file), status(&file.shots)))
+}
+
+fn printed(page: Page, value: &serde_json::Value, output: Output) -> Result<String, Failure> {
+    if !output.json {
+        return Ok(page.into_text());
+    }
+    let text = serde_json::to_string_pretty(value).map_err(|error| Failure::input(format!("{error}")))?;
+    Ok(text + "\n")
+}
+
+/// 1 where a shot cannot be done as asked.
+fn status(shots: &[NamedShot]) -> u8 {
+    let stopped = shots.iter().any(|shot| shot.plan.cautions.worst() == Some(Level::Stop));
+    if stopped { NOT_AS_ASKED } else { 0 }
+}
+
+/// Reads a shoot file, or the built-in demo.
+fn load(path: Option<&Path>) -> Result<ShootFile, Failure> {
+    let source = match path {
+        None => Source::demo(),
+        Some(path) => Source::open(path).map_err(|refused| {
+            let (source, problem) = *refused;
+            Failure::file(&[problem], &source)
+        })?,
+    };
+    let file = shootfile::read(&source).map_err(|problems| Failure::file(&problems, &source))?;
+    if file.shots.is_empty() && file.gear.is_empty() {
+        let problem = Problem::general(format!("{} describes no gear and no shots", source.name))
+            .help("`tablerig example > shoot.toml` writes a file to start from");
+        return Err(Failure::file(&[problem], &source));
+    }
+    Ok(file)
+}

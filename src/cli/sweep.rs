@@ -1,0 +1,271 @@
+//! `tablerig sweep`: one quantity of a shot varied, everything else as it is.
+
+use std::format;
+use std::path::PathBuf;
+use std::prelude::rust_2024::*;
+use std::vec;
+
+use clap::{Args, ValueEnum};
+use serde_json::json;
+
+use super::failure::Failure;
+use super::flags::pick_shot;
+use super::load;
+use super::page::{Page, left, right, word};
+use super::quantity;
+use super::shootfile::{NamedShot, ShootFile};
+use super::unit::Dimension;
+use super::wording::{Units, column_degrees, degrees, f_number, factor, on_sensor};
+use crate::brief::{Brief, Framing};
+use crate::caution::Level;
+use crate::caution::overhead::OVERHEAD_CAUTIONS;
+use crate::plan::{Plan, plan};
+
+/// More rows than this nobody reads, and a slip of the finger should not fill the disk.
+const MOST_ROWS: usize = 1000;
+
+const EXAMPLES: &str = "\
+Examples:
+  tablerig sweep elevation --from 30 --to 90 --step 10 --shot soup
+  tablerig sweep frame-width --from '20 cm' --to '60 cm' --steps 8 --shot soup shoot.toml
+  tablerig sweep lens --shot breakfast shoot.toml
+
+A swept focal length belongs to a lens that keeps it as it focuses: closest focus and largest magnification
+of the shot's lens are left out. The exit status is 0 even if some rows cannot be done.";
+
+/// What is varied.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Quantity {
+    /// How high the camera stands
+    #[value(alias = "elevation_deg")]
+    Elevation,
+    /// How much the frame takes in
+    #[value(alias = "frame_width_mm")]
+    FrameWidth,
+    /// The lens, by any focal length
+    #[value(alias = "focal_length_mm")]
+    FocalLength,
+    /// The lens, by every lens of the file
+    Lens,
+}
+
+#[derive(Debug, Args)]
+#[command(after_help = EXAMPLES)]
+pub(crate) struct SweepFlags {
+    /// What to vary
+    #[arg(value_enum)]
+    quantity: Quantity,
+    /// Shoot file, TOML or JSON; - for standard input; the built-in demo when left out
+    #[arg(value_name = "FILE")]
+    file: Option<PathBuf>,
+    /// The shot to vary; the first of the file when left out
+    #[arg(long, value_name = "NAME")]
+    shot: Option<String>,
+    /// First value
+    #[arg(long, value_name = "VALUE", allow_hyphen_values = true)]
+    from: Option<String>,
+    /// Last value
+    #[arg(long, value_name = "VALUE", allow_hyphen_values = true)]
+    to: Option<String>,
+    /// From one value to the next
+    #[arg(long, value_name = "VALUE", conflicts_with = "steps")]
+    step: Option<String>,
+    /// How many steps from the first value to the last
+    #[arg(long, value_name = "COUNT", value_parser = clap::value_parser!(u32).range(1..1000))]
+    steps: Option<u32>,
+}
+
+/// A varied shot.
+#[derive(Debug)]
+pub(crate) struct Swept {
+    quantity: Quantity,
+    shot: String,
+    rows: Vec<SweptRow>,
+}
+
+#[derive(Debug)]
+struct SweptRow {
+    value: f64,
+    lens: Option<String>,
+    brief: Brief,
+    plan: Plan,
+}
+
+/// Varies a shot.
+pub(crate) fn sweep(flags: &SweepFlags) -> Result<Swept, Failure> {
+    let file = load(flags.file.as_deref())?;
+    let shot = match &flags.shot {
+        Some(name) => pick_shot(&file, name)?,
+        None => file.shots.first().ok_or_else(|| Failure::input("the file has no shots"))?,
+    };
+    let rows = match flags.quantity {
+        Quantity::Lens => lenses(flags, &file, shot)?,
+        _ => values(flags)?
+            .into_iter()
+            .map(|value| varied(flags.quantity, shot, value))
+            .collect::<Result<_, _>>()?,
+    };
+    Ok(Swept { quantity: flags.quantity, shot: shot.name.clone(), rows })
+}
+
+fn lenses(flags: &SweepFlags, file: &ShootFile, shot: &NamedShot) -> Result<Vec<SweptRow>, Failure> {
+    if flags.from.is_some() || flags.to.is_some() || flags.step.is_some() || flags.steps.is_some() {
+        return Err(Failure::input(
+            "a sweep over the file's lenses takes no --from, --to, --step or --steps",
+        ));
+    }
+    let mut rows = Vec::new();
+    for name in file.gear.lenses.names() {
+        let Some(lens) = file.gear.lenses.get(name) else { continue };
+        let brief = Brief { lens, ..shot.brief };
+        let plan = plan(&brief)?;
+        rows.push(SweptRow { value: lens.focal_length_mm, lens: Some(name.into()), brief, plan });
+    }
+    rows.sort_by(|a, b| a.value.total_cmp(&b.value));
+    Ok(rows)
+}
+
+fn varied(quantity: Quantity, shot: &NamedShot, value: f64) -> Result<SweptRow, Failure> {
+    let mut brief = shot.brief;
+    match quantity {
+        Quantity::Elevation => brief.shot.elevation_deg = value,
+        Quantity::FrameWidth => brief.shot.framing = Framing::FrameWidthMm(value),
+        Quantity::FocalLength | Quantity::Lens => {
+            brief.lens.focal_length_mm = value;
+            brief.lens.closest_focus_mm = None;
+            brief.lens.largest_magnification = None;
+        }
+    }
+    Ok(SweptRow { value, lens: None, brief, plan: plan(&brief)? })
+}
+
+/// The values of a sweep, each computed from the first, so that nothing adds up.
+fn values(flags: &SweepFlags) -> Result<Vec<f64>, Failure> {
+    let dimension = match flags.quantity {
+        Quantity::Elevation => Dimension::Angle,
+        _ => Dimension::Length,
+    };
+    let read = |name: &str, text: &Option<String>| -> Result<f64, Failure> {
+        let Some(text) = text else { return Err(Failure::input(format!("--{name} is needed"))) };
+        let bare = text.trim().parse::<f64>().ok().filter(|value| value.is_finite());
+        match bare {
+            Some(value) => Ok(value),
+            None => quantity::parse(text, dimension)
+                .map_err(|wrong| Failure::input(format!("--{name} \"{text}\": {wrong}"))),
+        }
+    };
+    let (from, to) = (read("from", &flags.from)?, read("to", &flags.to)?);
+    let (count, step) = match (&flags.step, flags.steps) {
+        (Some(_), _) => {
+            let step = read("step", &flags.step)?;
+            if step <= 0.0 {
+                return Err(Failure::input("--step is over 0; the direction goes by --from and --to"));
+            }
+            // The last value counts as reached where only rounding keeps it from it.
+            let count = crate::number::floor((to - from).abs() / step + 1e-9);
+            (count, if to < from { -step } else { step })
+        }
+        (None, Some(steps)) => (f64::from(steps), (to - from) / f64::from(steps)),
+        (None, None) => return Err(Failure::input("--step or --steps is needed")),
+    };
+    if count >= MOST_ROWS as f64 || count.is_nan() {
+        return Err(Failure::input(format!("that makes more than {MOST_ROWS} rows: take a longer --step")));
+    }
+    Ok((0..=count as u32).map(|index| from + step * f64::from(index)).collect())
+}
+
+impl Swept {
+    /// With every row in full.
+    pub(crate) fn json(&self) -> serde_json::Value {
+        let quantity = match self.quantity {
+            Quantity::Elevation => "elevation_deg",
+            Quantity::FrameWidth => "frame_width_mm",
+            Quantity::FocalLength | Quantity::Lens => "focal_length_mm",
+        };
+        let row = |row: &SweptRow| json!({ "value": row.value, "lens": row.lens, "brief": row.brief, "plan": row.plan });
+        json!({
+            "shot": self.shot,
+            "quantity": quantity,
+            "rows": self.rows.iter().map(row).collect::<Vec<_>>(),
+            "usual_cautions": OVERHEAD_CAUTIONS,
+        })
+    }
+
+    /// Whether any row has a load above the table or a person.
+    pub(crate) fn overhead(&self) -> bool {
+        self.rows.iter().any(|row| row.plan.overhead)
+    }
+
+    /// For people.
+    pub(crate) fn print(&self, page: &mut Page) {
+        let units = page.units;
+        let (what, first) = match self.quantity {
+            Quantity::Elevation => ("elevation", right("Elevation")),
+            Quantity::FrameWidth => ("frame width", right("Frame")),
+            Quantity::FocalLength => ("focal length", right("Focal length")),
+            Quantity::Lens => ("lens", left("Lens")),
+        };
+        page.heading(&format!("{} by {what}, lengths in {}", self.shot, units.plural()));
+        let columns = [
+            first,
+            right("Frame").spare(),
+            right("Axis up"),
+            right("To aim"),
+            right("Pivot up").spare(),
+            right("Reach"),
+            left("Opening").spare(),
+            right("Sharp").spare(),
+            right("Factor"),
+            right("Tips at").spare(),
+            left("Worst"),
+        ];
+        page.figures(&columns, self.rows.iter().map(|row| self.row(row, units)).collect());
+        page.paragraph(
+            "Axis up: the lens axis at the sensor. To aim: from the sensor, straight. Sharp: in front of and behind \
+             the aim point together. Factor: restoring over overturning moment as shot.",
+        );
+        let stopped: Vec<(Level, String)> = self.rows.iter().filter_map(|row| self.why(row, units)).collect();
+        if !stopped.is_empty() {
+            page.gap();
+            page.levels(&stopped);
+        }
+    }
+
+    fn value(&self, row: &SweptRow, units: Units) -> String {
+        match (self.quantity, &row.lens) {
+            (Quantity::Elevation, _) => degrees(row.value),
+            (Quantity::FrameWidth, _) => units.bare(row.value),
+            (_, Some(lens)) => lens.clone(),
+            (_, None) => on_sensor(row.value),
+        }
+    }
+
+    fn row(&self, row: &SweptRow, units: Units) -> Vec<String> {
+        let plan = &row.plan;
+        let reach = if plan.placement.boom_used { units.bare(plan.placement.reach_mm) } else { "-".into() };
+        let depth = &plan.focus.depth_of_field;
+        vec![
+            self.value(row, units),
+            units.bare(plan.frame_width_mm),
+            units.bare(plan.pose.sensor.z_mm),
+            units.bare(plan.lens.sensor_distance_mm),
+            units.bare(plan.pose.pivot.z_mm),
+            reach,
+            f_number(plan.focus.engraved),
+            units.bare(depth.in_front_mm + depth.behind_mm),
+            factor(plan.stability.as_shot.factor),
+            column_degrees(plan.stability.as_shot.tilt_to_tip_deg),
+            plan.cautions.worst().map_or("-", word).into(),
+        ]
+    }
+
+    /// What stops a row, by its codes.
+    fn why(&self, row: &SweptRow, units: Units) -> Option<(Level, String)> {
+        let stops = row.plan.cautions.iter().filter(|caution| caution.level == Level::Stop);
+        let sentences: Vec<&str> = stops.map(|caution| caution.code.sentence()).collect();
+        if sentences.is_empty() {
+            return None;
+        }
+        Some((Level::Stop, format!("{}: {}", self.value(row, units), sentences.join(" "))))
+    }
+}

@@ -1,0 +1,5 @@
+//! The command `tablerig`.
+
+fn main() -> std::process::ExitCode {
+    tablerig::cli::main()
+}
