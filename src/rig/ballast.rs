@@ -1,7 +1,8 @@
 //! Solved for: counterweight, base weight, longest reach, and the best and worst direction of the legs.
 
-use super::stability::{Edge, Feet, Loads, RigState, Weight, moments_kg_mm};
+use super::feet::{Edge, EdgeMoments, Feet};
 use super::support::{Boom, Support};
+use super::weights::{Loads, RigState, Weight};
 use crate::number::{atan2_deg, hypot, sin_cos_deg, turn_deg};
 
 /// What would make the rig stand better.
@@ -55,11 +56,11 @@ pub fn counterweight_to_balance_kg(loads: &Loads, boom: &Boom) -> Option<f64> {
 pub fn base_to_add_kg(feet: &Feet, loads: &Loads, wish: &BallastWish) -> f64 {
     let states = [RigState::AsShot, RigState::CameraOff, RigState::CounterweightOff];
     let mut add = 0.0_f64;
-    for (state, asked) in states.into_iter().zip(wish.states) {
-        if asked {
-            let weights = loads.in_state(state);
-            for (_, edge) in feet.numbered() {
-                let (restoring, overturning) = moments_kg_mm(feet, edge, &weights);
+    for (_, edge) in feet.numbered() {
+        let moments = EdgeMoments::new(feet, edge, loads);
+        for (state, asked) in states.into_iter().zip(wish.states) {
+            if asked {
+                let (restoring, overturning) = moments.in_state(state);
                 add = add.max((wish.factor * overturning - restoring) / feet.apothem_mm);
             }
         }
@@ -73,11 +74,8 @@ pub fn base_to_add_kg(feet: &Feet, loads: &Loads, wish: &BallastWish) -> f64 {
 /// straight between the reaches at which payload or boom cross the edge.
 fn spare(feet: &Feet, edge: &Edge, loads: &Loads, factor: f64, further_mm: f64) -> f64 {
     let moved = |weight: &Weight, share: f64| Weight { x_mm: weight.x_mm + share * further_mm, ..*weight };
-    let mut weights = loads.in_state(RigState::AsShot);
-    let [payload, boom, ..] = &mut weights;
-    *payload = moved(payload, 1.0);
-    *boom = moved(boom, 0.5);
-    let (restoring, overturning) = moments_kg_mm(feet, edge, &weights);
+    let moved = Loads { payload: moved(&loads.payload, 1.0), boom: moved(&loads.boom, 0.5), ..*loads };
+    let (restoring, overturning) = EdgeMoments::new(feet, edge, &moved).in_state(RigState::AsShot);
     restoring - factor * overturning
 }
 
@@ -108,18 +106,18 @@ pub fn longest_reach_mm(
         let mut widen = |at: f64| {
             kept = Some(kept.map_or((at, at), |(from, to)| (from.min(at), to.max(at))));
         };
-        for pair in knots.windows(2) {
-            let [from, to] = *pair else { continue };
-            let (at_from, at_to) = (value(from), value(to));
-            if at_from >= 0.0 {
-                widen(from);
+        let mut before: Option<(f64, f64)> = None;
+        for knot in knots {
+            let at_knot = value(knot);
+            if at_knot >= 0.0 {
+                widen(knot);
             }
-            if at_to >= 0.0 {
-                widen(to);
+            if let Some((from, at_from)) = before
+                && (at_from < 0.0) != (at_knot < 0.0)
+            {
+                widen(from + (knot - from) * (at_from / (at_from - at_knot)));
             }
-            if (at_from < 0.0) != (at_to < 0.0) {
-                widen(from + (to - from) * (at_from / (at_from - at_to)));
-            }
+            before = Some((knot, at_knot));
         }
         let (from, to) = kept?;
         least = least.max(from);
@@ -141,15 +139,9 @@ pub fn ballast(
         Some(boom) if boom_used => Some(boom),
         _ => None,
     };
-    let weights = loads.in_state(RigState::AsShot);
-    let (mut mass, mut mx, mut my) = (0.0, 0.0, 0.0);
-    for weight in &weights {
-        mass += weight.mass_kg;
-        mx += weight.mass_kg * weight.x_mm;
-        my += weight.mass_kg * weight.y_mm;
-    }
-    let out = if mass > 0.0 { hypot(mx, my) / mass } else { 0.0 };
-    let direction = atan2_deg(my, mx);
+    let (_, x, y, _) = loads.centre_in_state(RigState::AsShot);
+    let out = hypot(x, y);
+    let direction = atan2_deg(y, x);
     let spacing = support.leg_spacing_deg();
     let (_, cos_half) = sin_cos_deg(0.5 * spacing);
     // Directions of the first leg are alike but for whole spacings.
