@@ -1,6 +1,8 @@
 //! The brief that the tests vary: an invented overhead shot with a boom that raises no stop.
 #![allow(dead_code, reason = "each test file uses its part")]
 
+pub(crate) mod numbers;
+
 use tablerig::brief::{Brief, Criteria, Shot};
 use tablerig::optics::camera::Camera;
 use tablerig::optics::lens::Lens;
