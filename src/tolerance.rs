@@ -52,9 +52,16 @@ pub fn tolerance(
     let d = focused.sensor_distance_mm;
     let (h, x) = (d * at.sin_elevation, d * at.cos_elevation);
     let m = focused.magnification;
-    let nearest = lens.focused(m / (1.0 - wish.frame_width)).sensor_distance_mm;
-    let farthest = lens.focused(m / (1.0 + wish.frame_width)).sensor_distance_mm;
-    let (near, far) = (nearest.min(d), farthest.max(d));
+    // The distance falls as the magnification grows as far as `turn` (life size, or the lens's own closest
+    // focus) and rises again beyond it: the nearer end of the tolerance lies at `turn` or before it.
+    let turn = match (lens.closest_focus_mm, lens.largest_magnification) {
+        (Some(_), Some(largest)) => largest.max(1.0),
+        _ => 1.0,
+    };
+    let (narrow, wide) = (m / (1.0 - wish.frame_width), m / (1.0 + wish.frame_width));
+    let (toward, away) = if m <= turn { (narrow.min(turn), wide) } else { (wide.max(turn), narrow) };
+    let near = lens.focused(toward).sensor_distance_mm.min(d);
+    let far = lens.focused(away).sensor_distance_mm.max(d);
     let t = wish.elevation_deg;
     let (sin_t, _) = sin_cos_deg(t);
     let (sin_more, cos_more) = sin_cos_deg(elevation_deg + t);
@@ -63,11 +70,11 @@ pub fn tolerance(
     // direction, the other coordinate being `across`: first the inner circle, if the way leads into it.
     let to_circle = |from: f64, across: f64| {
         let inner = if from < 0.0 && near > across.abs() {
-            Some(-from - sqrt((near - across) * (near + across)))
+            Some((d - near) * (d + near) / (sqrt((near - across) * (near + across)) - from))
         } else {
             None
         };
-        // √(D² - a²) - from, without the cancellation: the difference of the squares over the sum.
+        // √(D² - a²) - from, as above without the cancellation: the squares' difference over the sum.
         let half = sqrt((far - across) * (far + across));
         let outer = if from > 0.0 { (far - d) * (far + d) / (half + from) } else { half - from };
         inner.unwrap_or(outer)
@@ -189,13 +196,14 @@ pub fn real_shot(measured: &Measured, lens: &Lens, used_width_mm: f64) -> Result
             let (aim, u_aim) = length(&range::MEASURED_AIM_HEIGHT_MM, aim_height_above_floor_mm)?;
             let (d, u_d) = length(&range::MEASURED_SENSOR_DISTANCE_MM, sensor_distance_mm)?;
             let h = top - aim;
-            if h.abs() > d {
+            // A camera straight overhead measures as far by tape as by height, but for rounding.
+            if h.abs() > d * (1.0 + 1e-12) {
                 return Err(Fault {
                     least: h.abs(),
                     ..range::MEASURED_SENSOR_DISTANCE_MM.fault(FaultKind::NoViewpoint, d)
                 });
             }
-            let x = sqrt((d - h) * (d + h));
+            let x = sqrt(((d - h) * (d + h)).max(0.0));
             let spread = hypot(hypot(u_top, u_aim), h / d * u_d);
             // Nothing measured with error stays certain even straight overhead.
             let uncertainty = if spread > 0.0 { degrees(spread / x) } else { 0.0 };

@@ -58,7 +58,9 @@ pub(crate) fn picture(found: &PictureFindings<'_>, cautions: &mut Cautions) {
             .min(outline.room_left_mm)
             .min(outline.room_right_mm);
         // A subject that is asked to fill the frame touches its sides but for rounding.
-        cautions.under(Code::SubjectCut, Level::Warn, room, -1e-9 * found.lens.pupil_distance_mm);
+        if room < -1e-9 * found.lens.pupil_distance_mm {
+            cautions.add(Code::SubjectCut, Level::Warn, room, 0.0);
+        }
     }
     if shot.elevation_deg < STRAIGHT_ON_UNDER_DEG {
         let stretch = found.perspective.corner_stretch;

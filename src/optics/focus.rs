@@ -72,7 +72,8 @@ pub struct Focus {
     pub f_number_given: bool,
     /// Depth of field at that opening.
     pub depth_of_field: DepthOfField,
-    /// Whether the subject lies within it.
+    /// Whether that opening holds the subject; a mark of the third-stop scale counts as its exact value, so
+    /// that the opening a plan suggests holds when it is given back by its engraving.
     pub subject_held: bool,
     /// The f-number that just holds the subject; 0 where the subject has no depth, infinite where it
     /// reaches the lens.
@@ -285,7 +286,7 @@ pub fn focus(lens: &Lens, focused: &FocusedLens, wish: &FocusWish, circle_assume
         engraved: chosen.engraved,
         f_number_given: wish.f_number.is_some(),
         depth_of_field: depth_of_field(focused, n, c),
-        subject_held: n >= needed,
+        subject_held: on_scale(n).f_number >= needed,
         f_number_needed: needed,
         f_number_to_hold: hold,
         effective_f_number: effective_f_number(focused, n),

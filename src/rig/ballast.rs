@@ -44,12 +44,9 @@ pub struct BallastWish {
 pub fn counterweight_to_balance_kg(loads: &Loads, boom: &Boom) -> Option<f64> {
     let (_, cos) = sin_cos_deg(boom.pitch_deg);
     let arm = boom.counterweight_arm_mm() * cos;
-    if arm > 0.0 {
-        let moment = loads.payload.mass_kg * loads.payload.x_mm + loads.boom.mass_kg * loads.boom.x_mm;
-        Some((moment / arm).max(0.0))
-    } else {
-        None
-    }
+    let moment = loads.payload.mass_kg * loads.payload.x_mm + loads.boom.mass_kg * loads.boom.x_mm;
+    let balances = (moment / arm).max(0.0);
+    if arm > 0.0 && balances.is_finite() { Some(balances) } else { None }
 }
 
 /// Weight to add on the column's axis so that the factor is kept about every edge in the states asked for.

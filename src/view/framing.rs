@@ -22,8 +22,9 @@ pub enum Fill {
 
 /// The frame width at which the subject fills the wanted share of the frame's width or height.
 ///
-/// The share falls steadily as the frame widens, so there is one answer at most. Refused with
-/// [`FaultKind::NoFrameWidth`] where it lies outside the range of [`range::FRAME_WIDTH_MM`].
+/// The share falls steadily as the frame widens, so there is one answer, as long as the aim point lies in
+/// the subject; well beside it, two widths can give the same share, and one of them is found. Refused with
+/// [`FaultKind::NoFrameWidth`] where none within the range of [`range::FRAME_WIDTH_MM`] does.
 pub fn frame_width_for_fill(
     fill: Fill,
     share: f64,
