@@ -6,7 +6,7 @@
 //! whose shape should still read about 75; a whole laid table 90. Within the range, the start is computed
 //! from what would show. The advice never overrules the brief.
 
-use crate::number::{PI, atan2_deg, cbrt, sin_cos, sin_cos_deg};
+use crate::number::{Extremes, PI, atan2_deg, cbrt, sin_cos, sin_cos_deg};
 use crate::scene::subject::{JudgedBy, Subject, Vessel};
 use crate::view::outline::{contents_from_far, segment, top_share};
 use crate::view::pose::Orientation;
@@ -185,7 +185,7 @@ pub fn advice(subject: &Subject, bearing_deg: f64) -> Advice {
                 _ => customary(45.0),
             },
         ),
-        JudgedBy::TopDetail => (Some(AdviceReason::TopDetail), middle, most.max(75.0), shows_both),
+        JudgedBy::TopDetail => (Some(AdviceReason::TopDetail), middle, most.larger(75.0), shows_both),
         JudgedBy::SideLayers => (Some(AdviceReason::SideLayers), 0.0, middle, shows_side()),
         JudgedBy::Contents => {
             let start = match &subject.vessel {
@@ -201,7 +201,7 @@ pub fn advice(subject: &Subject, bearing_deg: f64) -> Advice {
         JudgedBy::DecoratedGlass => (Some(AdviceReason::DecoratedGlass), 70.0, 80.0, customary(75.0)),
         JudgedBy::LaidTable => (Some(AdviceReason::LaidTable), 90.0, 90.0, customary(90.0)),
     };
-    let start_deg = start.max(least).min(most);
+    let start_deg = start.larger(least).smaller(most);
     let at_start = Orientation::new(start_deg, bearing_deg);
     Advice {
         least_deg: least,

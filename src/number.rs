@@ -9,6 +9,30 @@
 const DEGREES_PER_RADIAN: f64 = 57.295_779_513_082_32;
 /// Radians in a degree.
 const RADIANS_PER_DEGREE: f64 = 0.017_453_292_519_943_295;
+/// The larger and the smaller of two numbers, neither of them NaN.
+///
+/// `f64::max` and `f64::min` leave open which of 0 and -0 they give, and processors differ. These give the
+/// first of two that are equal, everywhere.
+pub(crate) trait Extremes {
+    /// The larger of both.
+    fn larger(self, other: f64) -> f64;
+
+    /// The smaller of both.
+    fn smaller(self, other: f64) -> f64;
+}
+
+impl Extremes for f64 {
+    #[inline]
+    fn larger(self, other: f64) -> f64 {
+        if other > self { other } else { self }
+    }
+
+    #[inline]
+    fn smaller(self, other: f64) -> f64 {
+        if other < self { other } else { self }
+    }
+}
+
 /// The circle's half turn in radians.
 pub(crate) const PI: f64 = core::f64::consts::PI;
 /// Standard gravity in metres per second squared (3rd CGPM, 1901).

@@ -4,11 +4,12 @@ use crate::advice::{Advice, advice};
 use crate::brief::{Brief, Framing};
 use crate::caution::overhead::Removal;
 use crate::caution::{Cautions, PictureFindings, RiggingFindings, picture, rigging};
-use crate::fault::Fault;
+use crate::fault::{Fault, FaultKind};
 use crate::optics::focus::{Focus, FocusWish, focus};
 use crate::optics::lens::{FieldAngles, FocusedLens};
 use crate::optics::sensor::UsedArea;
 use crate::optics::tilt::{Tilt, tilt_onto_table};
+use crate::range;
 use crate::rig::ballast::{Ballast, BallastWish, ballast};
 use crate::rig::reach::{BayRoom, Placement, SupportInPicture, bay_room, placement, support_in_picture};
 use crate::rig::sag::{Sag, sag};
@@ -86,7 +87,8 @@ pub struct Plan {
 /// Plans a shot.
 ///
 /// A brief that cannot be met comes back complete, with cautions. Refused: a field that is not finite or
-/// out of its range, fields that contradict each other, and a share of the frame that no frame width gives
+/// out of its range, fields that contradict each other, principal planes so far crossed that the aim point
+/// would lie behind the sensor, and a share of the frame that no frame width gives
 /// ([`crate::fault::FaultKind`]).
 pub fn plan(brief: &Brief) -> Result<Plan, Fault> {
     brief.check()?;
@@ -101,6 +103,13 @@ pub fn plan(brief: &Brief) -> Result<Plan, Fault> {
         Framing::FillHeight(share) => for_fill(Fill::Height, share)?,
     };
     let focused = lens.focused(used.width_mm / frame_width_mm);
+    if focused.sensor_distance_mm <= 0.0 {
+        let separation = lens.principal_separation_mm;
+        return Err(Fault {
+            least: separation - focused.sensor_distance_mm,
+            ..range::PRINCIPAL_SEPARATION_MM.fault(FaultKind::TooSmall, separation)
+        });
+    }
     let frame_height_mm = used.height_mm / focused.magnification;
     let field_angles = focused.field_angles(frame_width_mm, frame_height_mm);
     let aim = Point { x_mm: shot.aim_x_mm, y_mm: shot.aim_y_mm, z_mm: table.height_mm + aim_height_mm };

@@ -1,7 +1,7 @@
 //! How exactly to set it; what was really set.
 
 use crate::fault::{Fault, FaultKind};
-use crate::number::{atan2_deg, degrees, hypot, sin_cos_deg, sqrt, square, tan_deg};
+use crate::number::{Extremes, atan2_deg, degrees, hypot, sin_cos_deg, sqrt, square, tan_deg};
 use crate::optics::inverse::magnification_at;
 use crate::optics::lens::{FocusedLens, Lens};
 use crate::range;
@@ -55,13 +55,21 @@ pub fn tolerance(
     // The distance falls as the magnification grows as far as `turn` (life size, or the lens's own closest
     // focus) and rises again beyond it: the nearer end of the tolerance lies at `turn` or before it.
     let turn = match (lens.closest_focus_mm, lens.largest_magnification) {
-        (Some(_), Some(largest)) => largest.max(1.0),
+        (Some(_), Some(largest)) => largest.larger(1.0),
         _ => 1.0,
     };
-    let (narrow, wide) = (m / (1.0 - wish.frame_width), m / (1.0 + wish.frame_width));
-    let (toward, away) = if m <= turn { (narrow.min(turn), wide) } else { (wide.max(turn), narrow) };
-    let near = lens.focused(toward).sensor_distance_mm.min(d);
-    let far = lens.focused(away).sensor_distance_mm.max(d);
+    let share = wish.frame_width;
+    let narrow = (m / (1.0 - share), m * share / (1.0 - share));
+    let wide = (m / (1.0 + share), -m * share / (1.0 + share));
+    let at_turn = (turn, turn - m);
+    let (toward, away) = if m <= turn {
+        (if narrow.0 < turn { narrow } else { at_turn }, wide)
+    } else {
+        (if wide.0 > turn { wide } else { at_turn }, narrow)
+    };
+    let nearer = (-distance_change_mm(lens, m, toward)).larger(0.0);
+    let farther = distance_change_mm(lens, m, away).larger(0.0);
+    let (near, far) = (d - nearer, d + farther);
     let t = wish.elevation_deg;
     let (sin_t, _) = sin_cos_deg(t);
     let (sin_more, cos_more) = sin_cos_deg(elevation_deg + t);
@@ -70,13 +78,13 @@ pub fn tolerance(
     // direction, the other coordinate being `across`: first the inner circle, if the way leads into it.
     let to_circle = |from: f64, across: f64| {
         let inner = if from < 0.0 && near > across.abs() {
-            Some((d - near) * (d + near) / (sqrt((near - across) * (near + across)) - from))
+            Some(nearer * (d + near) / (sqrt((near - across) * (near + across)) - from))
         } else {
             None
         };
         // √(D² - a²) - from, as above without the cancellation: the squares' difference over the sum.
         let half = sqrt((far - across) * (far + across));
-        let outer = if from > 0.0 { (far - d) * (far + d) / (half + from) } else { half - from };
+        let outer = if from > 0.0 { farther * (far + d) / (half + from) } else { half - from };
         inner.unwrap_or(outer)
     };
     // Where the ray of the elevation's limit is met: moving by D sin t / cos(e ± t), or / sin(e ± t).
@@ -89,12 +97,28 @@ pub fn tolerance(
         (f64::INFINITY, f64::INFINITY)
     };
     Tolerance {
-        up_mm: to_ray(cos_more).min(to_circle(h, x)),
-        down_mm: to_ray(cos_less).min(to_circle(-h, x)),
-        away_mm: away_ray.min(to_circle(x, h)),
-        closer_mm: closer_ray.min(to_circle(-x, h)),
+        up_mm: to_ray(cos_more).smaller(to_circle(h, x)),
+        down_mm: to_ray(cos_less).smaller(to_circle(-h, x)),
+        away_mm: away_ray.smaller(to_circle(x, h)),
+        closer_mm: closer_ray.smaller(to_circle(-x, h)),
         roll_drift_mm: frame_width_mm * tan_deg(wish.roll_deg),
     }
+}
+
+/// By how much the sensor distance changes from magnification `m` to another, given with its difference
+/// from m: f' (m' - m)(1 - 1/(m m')) + (f' - f)(1 + m)²/m, which keeps its digits next to life size, where
+/// the two distances hardly differ.
+fn distance_change_mm(lens: &Lens, m: f64, (to, change): (f64, f64)) -> f64 {
+    let (focal_length, _) = lens.focal_length_at(to);
+    let growth = lens.focal_length_slope_mm(m.larger(to)) * change;
+    let (here, _) = lens.focal_length_at(m);
+    // Across the closest focus the focal length stops changing.
+    let growth = if lens.focal_length_slope_mm(m.smaller(to)) * change == growth {
+        growth
+    } else {
+        focal_length - here
+    };
+    focal_length * change * (1.0 - 1.0 / (m * to)) + growth * square(1.0 + m) / m
 }
 
 /// A measured value with its standard uncertainty, in the unit of the field that holds it.
@@ -203,7 +227,7 @@ pub fn real_shot(measured: &Measured, lens: &Lens, used_width_mm: f64) -> Result
                     ..range::MEASURED_SENSOR_DISTANCE_MM.fault(FaultKind::NoViewpoint, d)
                 });
             }
-            let x = sqrt(((d - h) * (d + h)).max(0.0));
+            let x = sqrt(((d - h) * (d + h)).larger(0.0));
             let spread = hypot(hypot(u_top, u_aim), h / d * u_d);
             // Nothing measured with error stays certain even straight overhead.
             let uncertainty = if spread > 0.0 { degrees(spread / x) } else { 0.0 };

@@ -233,6 +233,22 @@ fn only_number_knows_the_mathematics_library() {
     assert_eq!(users, ["src/number.rs"]);
 }
 
+/// Of 0 and -0, `f64::max` and `f64::min` give either, and processors differ: seen on 69 of 10,000 plans
+/// on another processor. Up to the plan, the core uses its own.
+#[test]
+fn larger_and_smaller_are_the_same_on_every_processor() {
+    let above = FLOORS.iter().position(|rooms| rooms.contains(&"shoot")).unwrap();
+    for (path, text) in files("src", ".rs") {
+        let room = path.trim_start_matches("src/").split(['/', '.']).next().unwrap();
+        if floor(room).is_some_and(|floor| floor < above) {
+            for call in [".max(", ".min("] {
+                let loose = code(&text).replace(".max()", "").replace(".min()", "");
+                assert!(!loose.contains(call), "{path} calls {call}");
+            }
+        }
+    }
+}
+
 #[test]
 fn nothing_is_left_to_be_done() {
     let left =

@@ -3,6 +3,7 @@
 use super::{CautionCode as Code, Cautions, Level};
 use crate::advice::Advice;
 use crate::brief::Brief;
+use crate::number::Extremes;
 use crate::optics::focus::Focus;
 use crate::optics::lens::FocusedLens;
 use crate::optics::tilt::Tilt;
@@ -54,9 +55,9 @@ pub(crate) fn picture(found: &PictureFindings<'_>, cautions: &mut Cautions) {
     if let Some(outline) = found.outline {
         let room = outline
             .room_above_mm
-            .min(outline.room_below_mm)
-            .min(outline.room_left_mm)
-            .min(outline.room_right_mm);
+            .smaller(outline.room_below_mm)
+            .smaller(outline.room_left_mm)
+            .smaller(outline.room_right_mm);
         // A subject that is asked to fill the frame touches its sides but for rounding.
         if room < -1e-9 * found.lens.pupil_distance_mm {
             cautions.add(Code::SubjectCut, Level::Warn, room, 0.0);
@@ -75,7 +76,7 @@ pub(crate) fn picture(found: &PictureFindings<'_>, cautions: &mut Cautions) {
     let subject = &found.brief.subject;
     let beyond_x = shot.aim_x_mm.abs() + subject.half_extent_mm(1.0, 0.0) - 0.5 * found.brief.table.width_mm;
     let beyond_y = shot.aim_y_mm.abs() + subject.half_extent_mm(0.0, 1.0) - 0.5 * found.brief.table.depth_mm;
-    cautions.over(Code::SubjectOverhangsTable, Level::Warn, beyond_x.max(beyond_y), 0.0);
+    cautions.over(Code::SubjectOverhangsTable, Level::Warn, beyond_x.larger(beyond_y), 0.0);
 }
 
 fn lens_cautions(found: &PictureFindings<'_>, cautions: &mut Cautions) {

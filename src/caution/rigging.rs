@@ -2,7 +2,7 @@
 
 use super::{CautionCode as Code, Cautions, Level};
 use crate::brief::Brief;
-use crate::number::atan2_deg;
+use crate::number::{Extremes, atan2_deg};
 use crate::rig::reach::{BayRoom, Placement, SupportInPicture};
 use crate::rig::sag::Sag;
 use crate::rig::stability::{Payload, Stability, push_to_tip_n};
@@ -70,7 +70,7 @@ fn reach_and_room(found: &RiggingFindings<'_>, cautions: &mut Cautions) {
     let mut lowest = f64::INFINITY;
     for point in [pose.sensor, pose.pivot, pose.sensor.along(pose.forward, front)] {
         if table.from_nearest_edge_mm(point.floor()) < 0.0 {
-            lowest = lowest.min(point.z_mm - table.height_mm);
+            lowest = lowest.smaller(point.z_mm - table.height_mm);
         }
     }
     cautions.under(Code::CameraMeetsTable, Level::Stop, lowest, 0.0);
@@ -113,10 +113,10 @@ fn standing(found: &RiggingFindings<'_>, cautions: &mut Cautions) {
         tilt,
         &[(Level::Stop, criteria.tilt_stop_deg), (Level::Warn, warn)],
     );
-    let height = found.pose.pivot.z_mm.min(criteria.push_height_most_mm);
+    let height = found.pose.pivot.z_mm.smaller(criteria.push_height_most_mm);
     let push = push_to_tip_n(as_shot.total_mass_kg, as_shot.margin_mm, height);
     let weight_n = as_shot.total_mass_kg * crate::number::STANDARD_GRAVITY;
-    let needed = (criteria.push_share_warn * weight_n).min(criteria.push_most_n);
+    let needed = (criteria.push_share_warn * weight_n).smaller(criteria.push_most_n);
     cautions.under(Code::PushToTip, Level::Warn, push, needed);
     let springy = found.sag.is_some_and(|sag| sag.frequency_hz < criteria.springy_frequency_hz);
     if springy {
@@ -149,8 +149,8 @@ fn ratings(found: &RiggingFindings<'_>, cautions: &mut Cautions) {
             .stability
             .as_shot
             .clamp_moment_n_m
-            .max(found.stability.camera_off.clamp_moment_n_m)
-            .max(found.stability.counterweight_off.clamp_moment_n_m);
+            .larger(found.stability.camera_off.clamp_moment_n_m)
+            .larger(found.stability.counterweight_off.clamp_moment_n_m);
         rated(Code::ClampMomentRating, worst, boom.rated_clamp_moment_n_m);
     }
     // The head carries what is on it, not itself.

@@ -6,7 +6,7 @@
 //! pupil along the axis unless the name says otherwise.
 
 use super::lens::{FocusedLens, Lens};
-use crate::number::{ceil, exp2, ln_1p, log2};
+use crate::number::{Extremes, ceil, exp2, ln_1p, log2};
 
 /// Wavelength for which diffraction is reckoned: green light.
 pub const WAVELENGTH_MM: f64 = 550e-6;
@@ -195,7 +195,7 @@ pub fn f_number_to_hold(
     }
     let near = nearest_mm / (s - nearest_mm);
     let far = if farthest_mm > 0.0 { farthest_mm / (s + farthest_mm) } else { 0.0 };
-    mf_per_c * near.max(far).max(0.0)
+    mf_per_c * near.larger(far).larger(0.0)
 }
 
 /// Blur on the sensor of a point `distance_mm` from the entrance pupil, (f / N) m |x - s| / x.

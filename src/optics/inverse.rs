@@ -3,7 +3,7 @@
 
 use super::lens::Lens;
 use crate::fault::{Fault, FaultKind};
-use crate::number::{sqrt, square};
+use crate::number::{Extremes, sqrt, square};
 use crate::range;
 
 /// A viewpoint: from where a picture is seen, and how much it takes in. The same viewpoint gives the same
@@ -106,7 +106,7 @@ pub(crate) fn magnification_within(lens: &Lens, sensor_distance_mm: f64) -> Resu
     let slope = lens.focal_length_slope_mm(0.0);
     let value = |m: f64| (f + slope * m) * square(1.0 + m) - d * m;
     let (mut low, mut high) = (0.0, largest);
-    let mut m = (f / d).min(largest);
+    let mut m = (f / d).smaller(largest);
     for _ in 0..80 {
         let at = value(m);
         if at > 0.0 {

@@ -74,8 +74,7 @@ pub struct FieldAngles {
 
 impl Lens {
     /// Refuses a field that is not finite or out of its range (see [`crate::range`]), f-numbers the wrong
-    /// way round, principal planes so far crossed that the aim point would lie behind the sensor, and a
-    /// closest focus that does not fit the largest magnification: where the focal length
+    /// way round, and a closest focus that does not fit the largest magnification: where the focal length
     /// there would not be positive, or above the marked one by more than a tenth, or where the distance
     /// would not fall all the way as the magnification grows.
     pub fn check(&self) -> Result<(), Fault> {
@@ -98,11 +97,6 @@ impl Lens {
         }
         match (self.closest_focus_mm, self.largest_magnification) {
             (Some(closest), Some(largest)) => self.check_focus_range(closest, largest),
-            // Sensor to aim point is at least 4 f + k.
-            _ if self.principal_separation_mm <= -4.0 * self.focal_length_mm => Err(Fault {
-                least: -4.0 * self.focal_length_mm,
-                ..range::PRINCIPAL_SEPARATION_MM.fault(FaultKind::TooSmall, self.principal_separation_mm)
-            }),
             _ => Ok(()),
         }
     }

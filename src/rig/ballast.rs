@@ -3,7 +3,7 @@
 use super::feet::{Edge, EdgeMoments, Feet};
 use super::support::{Boom, Support};
 use super::weights::{Loads, RigState, Weight};
-use crate::number::{atan2_deg, hypot, sin_cos_deg, turn_deg};
+use crate::number::{Extremes, atan2_deg, hypot, sin_cos_deg, turn_deg};
 
 /// What would make the rig stand better.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -45,7 +45,7 @@ pub fn counterweight_to_balance_kg(loads: &Loads, boom: &Boom) -> Option<f64> {
     let (_, cos) = sin_cos_deg(boom.pitch_deg);
     let arm = boom.counterweight_arm_mm() * cos;
     let moment = loads.payload.mass_kg * loads.payload.x_mm + loads.boom.mass_kg * loads.boom.x_mm;
-    let balances = (moment / arm).max(0.0);
+    let balances = (moment / arm).larger(0.0);
     if arm > 0.0 && balances.is_finite() { Some(balances) } else { None }
 }
 
@@ -58,7 +58,7 @@ pub fn base_to_add_kg(feet: &Feet, loads: &Loads, wish: &BallastWish) -> f64 {
         for (state, asked) in states.into_iter().zip(wish.states) {
             if asked {
                 let (restoring, overturning) = moments.in_state(state);
-                add = add.max((wish.factor * overturning - restoring) / feet.apothem_mm);
+                add = add.larger((wish.factor * overturning - restoring) / feet.apothem_mm);
             }
         }
     }
@@ -95,13 +95,13 @@ pub fn longest_reach_mm(
         let crossing = |weight: &Weight, share: f64| {
             let inside = feet.inside_mm(edge, weight.x_mm, weight.y_mm);
             let per_mm = share * edge.x;
-            if per_mm == 0.0 { 0.0 } else { (reach_mm + inside / per_mm).max(0.0).min(longest_mm) }
+            if per_mm == 0.0 { 0.0 } else { (reach_mm + inside / per_mm).larger(0.0).smaller(longest_mm) }
         };
         let (a, b) = (crossing(&loads.payload, 1.0), crossing(&loads.boom, 0.5));
-        let knots = [0.0, a.min(b), a.max(b), longest_mm];
+        let knots = [0.0, a.smaller(b), a.larger(b), longest_mm];
         let mut kept: Option<(f64, f64)> = None;
         let mut widen = |at: f64| {
-            kept = Some(kept.map_or((at, at), |(from, to)| (from.min(at), to.max(at))));
+            kept = Some(kept.map_or((at, at), |(from, to)| (from.smaller(at), to.larger(at))));
         };
         let mut before: Option<(f64, f64)> = None;
         for knot in knots {
@@ -117,8 +117,8 @@ pub fn longest_reach_mm(
             before = Some((knot, at_knot));
         }
         let (from, to) = kept?;
-        least = least.max(from);
-        most = most.min(to);
+        least = least.larger(from);
+        most = most.smaller(to);
     }
     if most >= least { Some(most) } else { None }
 }

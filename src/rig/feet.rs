@@ -2,7 +2,7 @@
 
 use super::support::MOST_LEGS;
 use super::weights::{Loads, RigState, Weight};
-use crate::number::sin_cos_deg;
+use crate::number::{Extremes, sin_cos_deg};
 
 /// An edge of the polygon of feet.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -63,7 +63,7 @@ impl EdgeMoments {
     /// Each weight's moment is reckoned once; the states differ in which they add.
     pub(crate) fn new(feet: &Feet, edge: &Edge, loads: &Loads) -> EdgeMoments {
         let moment = |weight: &Weight| weight.mass_kg * feet.inside_mm(edge, weight.x_mm, weight.y_mm);
-        let split = |moment: f64| (moment.max(0.0), (-moment).max(0.0));
+        let split = |moment: f64| (moment.larger(0.0), (-moment).larger(0.0));
         let payload = split(moment(&loads.payload));
         let counterweight = split(moment(&loads.counterweight));
         let (mut restoring, mut overturning) = split(moment(&loads.boom));

@@ -1,7 +1,7 @@
 //! Where the column can stand, and how far the boom must go.
 
 use super::support::{MOST_LEGS, Support};
-use crate::number::{floor, hypot, sin_cos_deg};
+use crate::number::{Extremes, floor, hypot, sin_cos_deg};
 use crate::scene::bay::Bay;
 use crate::scene::table::{Side, Table, Underside};
 use crate::vector::{Direction, FloorPoint, Point};
@@ -96,7 +96,7 @@ fn stand_off_mm(support: &Support, table: &Table, first_leg_deg: f64) -> f64 {
         Underside::Closed => support.foot_radius_mm,
         Underside::Open => support.leg_circle_mm(table.height_mm),
     };
-    (circle * largest_cosine).max(support.column_radius_mm) + support.table_clearance_mm
+    (circle * largest_cosine).larger(support.column_radius_mm) + support.table_clearance_mm
 }
 
 /// The level direction from a place to the table, and the side it lies on: to the nearest point of the
@@ -110,8 +110,8 @@ fn towards_table(table: &Table, place: FloorPoint) -> (Side, Direction) {
             (nearest, outside) = (side, out);
         }
     }
-    let x = (place.x_mm.abs() - 0.5 * table.width_mm).max(0.0);
-    let y = (place.y_mm.abs() - 0.5 * table.depth_mm).max(0.0);
+    let x = (place.x_mm.abs() - 0.5 * table.width_mm).larger(0.0);
+    let y = (place.y_mm.abs() - 0.5 * table.depth_mm).larger(0.0);
     if x > 0.0 && y > 0.0 {
         let away = hypot(x, y);
         let direction =
@@ -141,7 +141,7 @@ pub fn placement(
     let boom_first = first_leg_deg(support, true);
     let boom_stand_off = stand_off_mm(support, table, boom_first);
     // From a side beyond which the pivot already lies, the column moves out to under it.
-    let reach_from = |side| (boom_stand_off - table.outside_edge_mm(side, place)).max(0.0);
+    let reach_from = |side| (boom_stand_off - table.outside_edge_mm(side, place)).larger(0.0);
     let reaches = Side::ALL.map(reach_from);
 
     let outside = table.from_nearest_edge_mm(place) >= upright_stand_off;
@@ -194,7 +194,7 @@ pub fn placement(
         first_leg_deg,
         leg_count: support.leg_count,
         feet,
-        highest_point_mm: body_top_mm.max(pivot.z_mm).max(clamp_height_mm).max(tail_top),
+        highest_point_mm: body_top_mm.larger(pivot.z_mm).larger(clamp_height_mm).larger(tail_top),
     }
 }
 
@@ -211,12 +211,12 @@ pub fn bay_room(
     let back = pose.sensor.along(pose.forward, -body_behind_mm).floor();
     let mut feet_mm = f64::INFINITY;
     for foot in placement.feet.iter().take(placement.leg_count as usize) {
-        feet_mm = feet_mm.min(bay.inside_walls_mm(*foot));
+        feet_mm = feet_mm.smaller(bay.inside_walls_mm(*foot));
     }
     let camera_mm = bay
         .inside_walls_mm(back)
-        .min(bay.inside_walls_mm(pose.pupil.floor()))
-        .min(bay.inside_walls_mm(pose.pivot.floor()));
+        .smaller(bay.inside_walls_mm(pose.pupil.floor()))
+        .smaller(bay.inside_walls_mm(pose.pivot.floor()));
     // The level direction towards whoever stands behind the camera.
     let behind = Direction { x: pose.right.y, y: -pose.right.x, z: 0.0 };
     let to_wall = bay.room_towards_mm(back, behind.x, behind.y);
@@ -243,7 +243,7 @@ fn over_table_mm(table: &Table, place: FloorPoint, direction: Direction) -> f64 
         let inwards = side.inwards();
         let outwards = -(inwards.x * direction.x + inwards.y * direction.y);
         if outwards > 0.0 {
-            left = left.min(-table.outside_edge_mm(side, place) / outwards);
+            left = left.smaller(-table.outside_edge_mm(side, place) / outwards);
         }
     }
     left
@@ -259,7 +259,7 @@ pub fn support_in_picture(
     placement: &Placement,
 ) -> SupportInPicture {
     let across = view.pose.right;
-    let top = placement.clamp_height_mm.max(0.0);
+    let top = placement.clamp_height_mm.larger(0.0);
     let mut column_mm = 0.0_f64;
     for beside in [-support.column_radius_mm, 0.0, support.column_radius_mm] {
         let at = placement.column.along(across, beside);
@@ -267,10 +267,10 @@ pub fn support_in_picture(
             if from < to { view.length_in_frame_mm(at.at_height(from), at.at_height(to)) } else { 0.0 }
         };
         let seen = match hidden_by_table_mm(view.pose.pupil, table, at) {
-            Some((from, to)) => length(0.0, top.min(from)) + length(to.max(0.0), top),
+            Some((from, to)) => length(0.0, top.smaller(from)) + length(to.larger(0.0), top),
             None => length(0.0, top),
         };
-        column_mm = column_mm.max(seen);
+        column_mm = column_mm.larger(seen);
     }
     let boom_mm = match placement.tail_end {
         Some(end) => view.length_in_frame_mm(end, view.pose.pivot),

@@ -8,7 +8,7 @@ pub use super::feet::{Edge, Feet};
 use super::reach::Placement;
 use super::support::MOST_LEGS;
 pub use super::weights::{Loads, Payload, RigState, Weight, loads, payload};
-use crate::number::{STANDARD_GRAVITY, atan2_deg, hypot, turn_deg};
+use crate::number::{Extremes, STANDARD_GRAVITY, atan2_deg, hypot, turn_deg};
 use crate::vector::{Direction, Point};
 
 /// How the rig stands in one state.
@@ -161,7 +161,7 @@ fn payload_to_tip_by(feet: &Feet, moments: &[EdgeMoments; MOST_LEGS], loads: &Lo
         let outside = -feet.inside_mm(edge, payload.x_mm, payload.y_mm);
         if outside > 0.0 {
             let (restoring, overturning) = edge_moments.in_state(RigState::CameraOff);
-            to_tip = to_tip.min((restoring - overturning).max(0.0) / outside);
+            to_tip = to_tip.smaller((restoring - overturning).larger(0.0) / outside);
         }
     }
     let share = if payload.mass_kg > 0.0 { payload.mass_kg / to_tip } else { 0.0 };

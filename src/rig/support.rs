@@ -2,7 +2,7 @@
 //! is the same thing without a boom.
 
 use crate::fault::{Fault, FaultKind};
-use crate::number::PI;
+use crate::number::{Extremes, PI};
 use crate::range;
 
 /// Most feet a support may have.
@@ -236,7 +236,7 @@ impl Support {
 
     /// Radius of the circle through the legs at a height: R (1 - z / legs' top), never under the column's.
     pub fn leg_circle_mm(&self, z_mm: f64) -> f64 {
-        (self.foot_radius_mm * (1.0 - z_mm / self.legs_top_mm)).max(self.column_radius_mm)
+        (self.foot_radius_mm * (1.0 - z_mm / self.legs_top_mm)).larger(self.column_radius_mm)
     }
 
     /// From one leg's direction to the next.

@@ -1,6 +1,7 @@
 //! The bay: walls and ceiling around the table, and who passes there.
 
 use crate::fault::Fault;
+use crate::number::Extremes;
 use crate::range;
 use crate::scene::table::Side;
 use crate::vector::FloorPoint;
@@ -77,9 +78,9 @@ impl Bay {
     /// without walls.
     pub fn inside_walls_mm(&self, place: FloorPoint) -> f64 {
         (self.wall_mm(Side::Right) - place.x_mm)
-            .min(self.wall_mm(Side::Left) + place.x_mm)
-            .min(self.wall_mm(Side::Back) - place.y_mm)
-            .min(self.wall_mm(Side::Front) + place.y_mm)
+            .smaller(self.wall_mm(Side::Left) + place.x_mm)
+            .smaller(self.wall_mm(Side::Back) - place.y_mm)
+            .smaller(self.wall_mm(Side::Front) + place.y_mm)
     }
 
     /// Room from a place to the wall in a horizontal direction (components along x and y); infinite where

@@ -1,7 +1,7 @@
 //! The subject: a box or a round, standing on the table under the aim point.
 
 use crate::fault::{Fault, FaultKind};
-use crate::number::{PI, sqrt};
+use crate::number::{Extremes, PI, sqrt};
 use crate::range;
 
 /// The outer shape, its sides along the table's.
@@ -73,7 +73,7 @@ impl Subject {
     pub fn check(&self) -> Result<(), Fault> {
         let narrowest = match self.shape {
             Shape::Box { width_mm, depth_mm } => {
-                range::SUBJECT_WIDTH_MM.check(width_mm)?.min(range::SUBJECT_DEPTH_MM.check(depth_mm)?)
+                range::SUBJECT_WIDTH_MM.check(width_mm)?.smaller(range::SUBJECT_DEPTH_MM.check(depth_mm)?)
             }
             Shape::Round { diameter_mm } => range::SUBJECT_DIAMETER_MM.check(diameter_mm)?,
         };

@@ -1,7 +1,7 @@
 //! The table: a rectangle above the origin, its front edge towards -y.
 
 use crate::fault::Fault;
-use crate::number::hypot;
+use crate::number::{Extremes, hypot};
 use crate::range;
 use crate::vector::{Direction, FloorPoint};
 
@@ -84,7 +84,7 @@ impl Table {
     pub fn from_nearest_edge_mm(&self, place: FloorPoint) -> f64 {
         let across = place.x_mm.abs() - 0.5 * self.width_mm;
         let along = place.y_mm.abs() - 0.5 * self.depth_mm;
-        if across > 0.0 && along > 0.0 { hypot(across, along) } else { across.max(along) }
+        if across > 0.0 && along > 0.0 { hypot(across, along) } else { across.larger(along) }
     }
 
     /// Where a level line from a place, `direction` being its unit, comes over the table and leaves it, as
@@ -92,18 +92,17 @@ impl Table {
     /// at 0.
     pub(crate) fn crossing_mm(&self, from: FloorPoint, direction: Direction) -> Option<(f64, f64)> {
         let (mut enter, mut leave) = (0.0_f64, f64::INFINITY);
-        for (at, per_mm, half) in [
-            (from.x_mm, direction.x, 0.5 * self.width_mm),
-            (from.y_mm, direction.y, 0.5 * self.depth_mm),
-        ] {
+        for (at, per_mm, half) in
+            [(from.x_mm, direction.x, 0.5 * self.width_mm), (from.y_mm, direction.y, 0.5 * self.depth_mm)]
+        {
             if per_mm == 0.0 {
                 if at.abs() > half {
                     return None;
                 }
             } else {
                 let (a, b) = ((-half - at) / per_mm, (half - at) / per_mm);
-                enter = enter.max(a.min(b));
-                leave = leave.min(a.max(b));
+                enter = enter.larger(a.smaller(b));
+                leave = leave.smaller(a.larger(b));
             }
         }
         if enter < leave { Some((enter, leave)) } else { None }

@@ -1,6 +1,7 @@
 //! The frame on the table, and the backdrop beyond it.
 
 use super::projection::{PicturePoint, View};
+use crate::number::Extremes;
 use crate::scene::table::{Side, Table};
 use crate::vector::{Direction, FloorPoint};
 
@@ -98,7 +99,7 @@ pub fn footprint(view: &View, table: &Table, bearing_deg: f64) -> Footprint {
     let (near_line, far_line) = (beyond(near_left), beyond(far_right));
     let board = match (near, far, near_line, far_line) {
         (Some(near), Some(far), Some(from), Some(to)) => Some(Board {
-            width_mm: wide(near.max(far)),
+            width_mm: wide(near.larger(far)),
             depth_mm: to - from,
             centre: pose.aim.floor().along(level, 0.5 * (from + to)),
             turned_deg: bearing_deg,
@@ -135,7 +136,7 @@ pub fn backdrop(view: &View, table: &Table, behind_mm: f64) -> Backdrop {
     let aim_height = pose.aim.z_mm - table.height_mm;
     let foot_depth = s + behind_mm * ce + aim_height * se;
     let foot = if foot_depth > 0.0 { s * (behind_mm * se - aim_height * ce) / foot_depth } else { -half };
-    let foot = foot.max(-half);
+    let foot = foot.larger(-half);
     if foot >= half {
         return Backdrop { behind_mm, width_mm: 0.0, height_mm: 0.0, share: 0.0 };
     }
@@ -149,7 +150,7 @@ pub fn backdrop(view: &View, table: &Table, behind_mm: f64) -> Backdrop {
         if top.is_finite() { aim_height + s * se + top * (half * ce - s * se) } else { f64::INFINITY };
     Backdrop {
         behind_mm,
-        width_mm: view.frame_width_mm * top.max(sight(foot)),
+        width_mm: view.frame_width_mm * top.larger(sight(foot)),
         height_mm,
         share: (half - foot) / view.frame_height_mm,
     }

@@ -3,7 +3,7 @@
 use super::outline::outline;
 use super::pose::Orientation;
 use crate::fault::{Fault, FaultKind};
-use crate::number::sqrt;
+use crate::number::{Extremes, sqrt};
 use crate::optics::camera::Camera;
 use crate::optics::inverse::magnification_within;
 use crate::optics::lens::Lens;
@@ -55,7 +55,7 @@ pub fn frame_width_for_fill(
             Fill::Height => range::FILL_HEIGHT,
         };
         let share_at = |width: f64| asked(width).map_or(f64::INFINITY, |asked| share * (asked / width));
-        let (least, most) = (share_at(high).max(field.least), share_at(low).min(field.most));
+        let (least, most) = (share_at(high).larger(field.least), share_at(low).smaller(field.most));
         // Something seen edge-on fills nothing: then no share is allowed, and no range is named.
         let (least, most) = if least <= most { (least, most) } else { (f64::NEG_INFINITY, f64::INFINITY) };
         return Err(Fault { least, most, ..field.fault(FaultKind::NoFrameWidth, share) });
@@ -116,9 +116,9 @@ pub fn largest_frame_width_mm(
     let (se, ce) = (at.sin_elevation, at.cos_elevation);
     let back = camera.body_behind_mm * se;
     let front = -lens.front_from_sensor_mm.unwrap_or(0.0) * se;
-    let body = back.max(front) + camera.body_above_mm * ce;
+    let body = back.larger(front) + camera.body_above_mm * ce;
     let pivot = -camera.socket_ahead_mm * se - (camera.socket_below_mm + pivot_below_socket_mm) * ce;
-    let over_sensor = body.max(pivot);
+    let over_sensor = body.larger(pivot);
     let no_room =
         |least: f64| Fault { least, ..range::CEILING_MM.fault(FaultKind::NoRoomUnderCeiling, ceiling) };
     if se <= 0.0 {

@@ -1,7 +1,7 @@
 //! The subject in the picture, and what shows of its top and of its contents.
 
 use super::pose::Orientation;
-use crate::number::{PI, atan2, sqrt};
+use crate::number::{Extremes, PI, atan2, sqrt};
 use crate::scene::subject::{Shape, Subject, Vessel};
 
 /// Where the subject lies along the axis, from the aim point.
@@ -62,7 +62,7 @@ pub fn subject_depth(subject: &Subject, aim_height_mm: f64, at: &Orientation) ->
     let level = at.cos_elevation * subject.half_extent_mm(at.sin_bearing, at.cos_bearing);
     let foot = aim_height_mm * at.sin_elevation;
     let top = (subject.height_mm - aim_height_mm) * at.sin_elevation;
-    SubjectDepth { nearest_mm: level + top.max(-foot), farthest_mm: level + foot.max(-top) }
+    SubjectDepth { nearest_mm: level + top.larger(-foot), farthest_mm: level + foot.larger(-top) }
 }
 
 /// The subject's bounds in a picture drawn from `pupil_distance_mm`: left, right, bottom and top, or
@@ -81,7 +81,7 @@ fn bounds(
     let mut bounds = [f64::INFINITY, f64::NEG_INFINITY, f64::INFINITY, f64::NEG_INFINITY];
     let mut take = |right: f64, up: f64| {
         let [left, rightmost, bottom, top] = bounds;
-        bounds = [left.min(right), rightmost.max(right), bottom.min(up), top.max(up)];
+        bounds = [left.smaller(right), rightmost.larger(right), bottom.smaller(up), top.larger(up)];
     };
     for z in [-aim_height_mm, subject.height_mm - aim_height_mm] {
         // Depth on the subject's own upright axis at this height, and the height's part of "up".
@@ -201,7 +201,7 @@ pub fn contents_visible(vessel: &Vessel, level_mm: f64, above_rim_mm: f64) -> f6
     let twice = 2.0 * apart;
     let small = segment(atan2(chord, small_cos), chord / twice, small_cos / twice);
     let large = segment(atan2(chord, rim_cos), chord / (twice * rim), rim_cos / (twice * rim));
-    ((small + rim * rim * large) / PI).min(1.0)
+    ((small + rim * rim * large) / PI).smaller(1.0)
 }
 
 /// What shows of top, side and contents.

@@ -1,6 +1,6 @@
 //! Where entrance pupil, sensor, socket and pivot are.
 
-use crate::number::sin_cos_deg;
+use crate::number::{Extremes, sin_cos_deg};
 use crate::optics::camera::Camera;
 use crate::optics::lens::FocusedLens;
 use crate::scene::table::Table;
@@ -112,7 +112,7 @@ pub fn pose(
         sensor,
         socket,
         pivot,
-        body_top_mm: sensor.z_mm + back.max(front) + camera.body_above_mm * ce,
+        body_top_mm: sensor.z_mm + back.larger(front) + camera.body_above_mm * ce,
         sensor_from_aim_mm: distance * ce,
         pivot_from_aim_mm: (distance - camera.socket_ahead_mm) * ce + below * se,
         sensor_from_edge_mm: table.from_nearest_edge_mm(sensor.floor()),

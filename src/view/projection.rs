@@ -5,6 +5,7 @@
 //! that plane, in millimetres from its centre.
 
 use super::pose::Pose;
+use crate::number::Extremes;
 use crate::vector::Point;
 
 /// A place in the picture, measured in the plane through the aim point.
@@ -36,6 +37,20 @@ struct Seen {
     right: f64,
     up: f64,
     depth: f64,
+}
+
+impl Seen {
+    fn dot(&self, other: &Seen) -> f64 {
+        self.right * other.right + self.up * other.up + self.depth * other.depth
+    }
+
+    fn cross(&self, other: &Seen) -> Seen {
+        Seen {
+            right: self.up * other.depth - self.depth * other.up,
+            up: self.depth * other.right - self.right * other.depth,
+            depth: self.right * other.up - self.up * other.right,
+        }
+    }
 }
 
 /// Enough for a quadrilateral cut by the four sides of the frame.
@@ -137,27 +152,27 @@ impl View {
 
     /// Share of the picture that a flat convex four-cornered shape covers, were nothing before it.
     pub fn covered_share(&self, corners: [Point; 4]) -> f64 {
-        let (across, upright) = self.sides();
+        // The frame cut by the planes through the pupil and each side of the shape: linear all the way, so
+        // that nothing is lost where the shape is seen nearly from its edge or reaches behind the camera.
+        let (x, y) = (0.5 * self.frame_width_mm, 0.5 * self.frame_height_mm);
         let mut polygon = Polygon::EMPTY;
-        for corner in corners {
-            polygon.push(self.seen(corner));
+        for (right, up) in [(-x, -y), (x, -y), (x, y), (-x, y)] {
+            polygon.push(Seen { right, up, depth: self.pupil_distance_mm });
         }
-        let polygon = polygon
-            .clipped(|at| across * at.depth - at.right)
-            .clipped(|at| across * at.depth + at.right)
-            .clipped(|at| upright * at.depth - at.up)
-            .clipped(|at| upright * at.depth + at.up);
-        // Shoelace formula in the plane through the aim point, in half frames.
-        let flat = |at: &Seen| (at.right / (across * at.depth), at.up / (upright * at.depth));
-        let placed = || polygon.corners.iter().take(polygon.count).filter(|at| at.depth > 0.0);
-        let Some(mut before) = placed().next_back().map(flat) else { return 0.0 };
+        let [a, b, c, d] = corners.map(|corner| self.seen(corner));
+        for (from, to, within) in [(a, b, c), (b, c, d), (c, d, a), (d, a, b)] {
+            let normal = from.cross(&to);
+            let side = normal.dot(&within);
+            polygon = polygon.clipped(|at| if side < 0.0 { -normal.dot(at) } else { normal.dot(at) });
+        }
+        // Shoelace formula in the plane through the aim point.
+        let Some(mut before) = polygon.corners.iter().take(polygon.count).next_back() else { return 0.0 };
         let mut twice_area = 0.0;
-        for corner in placed().map(flat) {
-            twice_area += before.0 * corner.1 - corner.0 * before.1;
+        for corner in polygon.corners.iter().take(polygon.count) {
+            twice_area += before.right * corner.up - corner.right * before.up;
             before = corner;
         }
-        // The whole frame is 4 in these units.
-        (twice_area.abs() / 8.0).min(1.0)
+        (0.5 * twice_area.abs() / (self.frame_width_mm * self.frame_height_mm)).smaller(1.0)
     }
 
     /// Length of the part of a straight line from `from` to `to` that lies inside the frame and in front
@@ -175,9 +190,9 @@ impl View {
             if at_a < 0.0 && at_b < 0.0 {
                 return 0.0;
             } else if at_a < 0.0 {
-                start = start.max(at_a / (at_a - at_b));
+                start = start.larger(at_a / (at_a - at_b));
             } else if at_b < 0.0 {
-                end = end.min(at_a / (at_a - at_b));
+                end = end.smaller(at_a / (at_a - at_b));
             }
         }
         let line = from.to(to);
