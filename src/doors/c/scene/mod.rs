@@ -1,0 +1,7 @@
+//! What stands in the room.
+
+pub mod table;
+
+pub mod subject;
+
+pub mod bay;
