@@ -103,14 +103,18 @@
 //! These are computed figures for a rigid rig on a floor as level as the brief says. The makers' ratings
 //! rule over them; local codes apply; a qualified rigger decides.
 #![no_std]
-#![forbid(unsafe_code)]
+#![deny(unsafe_code)]
 
+#[cfg(feature = "alloc")]
+extern crate alloc;
 #[cfg(feature = "std")]
 extern crate std;
 
 pub mod advice;
 pub mod brief;
 pub mod caution;
+#[cfg(feature = "alloc")]
+pub mod draw;
 pub mod fault;
 mod number;
 pub mod optics;
@@ -118,9 +122,17 @@ pub mod plan;
 pub mod range;
 pub mod rig;
 pub mod scene;
+#[cfg(feature = "sheet")]
+pub mod sheet;
+pub mod shoot;
 pub mod tolerance;
 pub mod vector;
 pub mod view;
 
+#[cfg(feature = "shootfile")]
+pub mod shootfile;
+
 #[cfg(feature = "cli")]
 pub mod cli;
+#[cfg(any(feature = "capi", feature = "text-door"))]
+pub mod doors;

@@ -49,19 +49,25 @@ impl Range {
     }
 }
 
+/// The row of a field, in either table.
+pub fn find(field: &str) -> Option<&'static Range> {
+    ALL.iter().chain(WHOLE_SHOOT).find(|row| row.field == field)
+}
+
 macro_rules! ranges {
-    ($($name:ident: $field:literal, $unit:literal, $least:literal, $most:literal, $meaning:literal;)*) => {
+    ($table:ident, $order:literal, $($name:ident: $field:literal, $unit:literal, $least:literal, $most:literal, $meaning:literal;)*) => {
         $(
             #[doc = concat!("`", $field, "`, ", stringify!($least), " to ", stringify!($most), " ", $unit, ": ", $meaning)]
             pub const $name: Range =
                 Range { field: $field, unit: $unit, least: $least, most: $most, meaning: $meaning };
         )*
-        /// The whole table, in the order of the shoot file.
-        pub const ALL: &[Range] = &[$($name),*];
+        #[doc = $order]
+        pub const $table: &[Range] = &[$($name),*];
     };
 }
 
 ranges! {
+    ALL, "What one brief, and the questions around it, may hold, in the order of the shoot file.",
     ELEVATION_DEG: "shot.elevation_deg", "deg", -60.0, 90.0, "how far the camera stands above the horizontal through the aim point: 0 straight-on, 90 straight overhead, negative from below";
     BEARING_DEG: "shot.bearing_deg", "deg", -360.0, 360.0, "where the camera stands around the subject seen from above, counter-clockwise: 0 in front, 90 to the right, 180 behind, 270 to the left; at 90 elevation it still says where the top of the frame points";
     FRAME_WIDTH_MM: "shot.frame_width_mm", "mm", 1.0, 100000.0, "width of the delivered picture in the plane through the aim point square to the axis";
@@ -184,4 +190,18 @@ ranges! {
     USED_WIDTH_MM: "used.width_mm", "mm", 0.01, 500.0, "width of the part of the sensor that the delivered picture uses";
     USED_HEIGHT_MM: "used.height_mm", "mm", 0.01, 500.0, "height of the part of the sensor that the delivered picture uses";
     MAGNIFICATION: "magnification", "", 0.00001, 500.0, "used sensor width / frame width";
+}
+
+ranges! {
+    WHOLE_SHOOT, "What planning a whole shoot takes beside its briefs, in the order of the shoot file.",
+    SUPPORT_MINUTES: "order.support_minutes", "min", 0.0, 1440.0, "what it takes to bring another support, its side and height included";
+    SIDE_MINUTES: "order.side_minutes", "min", 0.0, 1440.0, "... to take the same support to another side of the table";
+    LENS_MINUTES: "order.lens_minutes", "min", 0.0, 1440.0, "... to change the lens";
+    HEIGHT_MINUTES: "order.height_minutes", "min", 0.0, 1440.0, "... to take the same support to another height, beyond the threshold";
+    HEIGHT_THRESHOLD_MM: "order.height_threshold_mm", "mm", 0.0, 20000.0, "how far the height of the pivot, or of the boom's clamp, may change at no cost";
+    SURFACE_MINUTES: "order.surface_minutes", "min", 0.0, 1440.0, "... to lay another surface on the table, or to bring another table";
+    PIECE_MASS_KG: "weights.piece_mass_kg", "kg", 0.01, 200.0, "one piece of counterweight, or one bag, to the gram";
+    PIECES_AT_HAND: "weights.at_hand", "", 0.0, 10000.0, "how many pieces of this size there are";
+    PIECES_NEEDED_KG: "weights.needed_kg", "kg", 0.0, 2000.0, "what pieces must weigh together at least";
+    MEASURED_ROLL_DEG: "measured.roll_deg", "deg", -90.0, 90.0, "how far the camera is rolled, by an inclinometer across it";
 }

@@ -13,11 +13,11 @@ use super::flags::{angle, length, pick, pick_shot};
 use super::full::advice_pairs;
 use super::load;
 use super::page::{Page, given};
-use super::shootfile::subject::{JUDGED, JUDGED_WORDS};
 use super::wording::{degrees, percent};
 use crate::advice::{Advice, advice};
 use crate::range;
 use crate::scene::subject::{JudgedBy, Shape, Subject, Vessel};
+use crate::shootfile::subject::{JUDGED, JUDGED_WORDS};
 
 const EXAMPLES: &str = "\
 Examples:

@@ -7,7 +7,11 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::advise::AdviseFlags;
 use super::ask::AskCommand;
+use super::draw::DrawFlags;
+use super::set::SetFlags;
+use super::sheet::SheetFlags;
 use super::sweep::SweepFlags;
+use super::whole::{ChooseFlags, WholeFlags};
 use super::wording::Units;
 
 const ABOUT: &str = "Where the camera must be for a tabletop picture, and whether what holds it will stand";
@@ -25,13 +29,20 @@ Examples:
   tablerig example > shoot.toml                 write the demo as a file to start from
   tablerig plan shoot.toml --units in           plan your own, in inches
   tablerig shot soup shoot.toml                 one shot in full
+  tablerig choose loaf shoot.toml               which lens, support and side take it, and why
+  tablerig fit shoot.toml                       whether all shots fit the bay, and where the table may stand
+  tablerig book shoot.toml                      the room to ask for and everything to pull
+  tablerig order shoot.toml                     the order with the least re-rigging
+  tablerig sheet shoot.toml -o sheet.html       the sheet to print, a page a shot
+  tablerig draw soup shoot.toml -o drawings     its three drawings as SVG
+  tablerig set soup shoot.toml --sensor-distance '155 cm +- 5 mm' --elevation '59.8° +- 0.3°' --write
   tablerig sweep elevation --from 30 --to 90 --step 10 --shot soup shoot.toml
   tablerig ask magnification --focal-length 100mm --sensor 36 --sensor-distance 60cm
   tablerig advise --diameter 19cm --height 85mm --judged-by contents
   tablerig plan shoot.toml --json               every number in full, for programs
 
-Exit status: 0 all shots can be rigged, 1 some shot cannot be done as asked (a stop caution) or a question has \
-no answer, 2 the input is wrong.
+Exit status: 0 all shots can be rigged, 1 some shot cannot be done as asked (a stop caution), does not fit or is \
+not set within its tolerances, or a question has no answer, 2 the input is wrong.
 
 The figures are computed: makers' ratings, local codes and a qualified rigger decide.";
 
@@ -82,6 +93,20 @@ pub(crate) enum Command {
         #[command(flatten)]
         file: File,
     },
+    /// Choose lens, support and side for a shot, and say why the others lost
+    Choose(ChooseFlags),
+    /// Whether the shots fit their bay, and where in it the table may stand
+    Fit(WholeFlags),
+    /// The room to book and everything to pull
+    Book(WholeFlags),
+    /// The order of shots with the least re-rigging
+    Order(WholeFlags),
+    /// On the set: what a shot now is from what was measured, and which way to correct it
+    Set(SetFlags),
+    /// Draw a shot from the side, from above and as the lens sees it
+    Draw(DrawFlags),
+    /// The sheet to print and hang on the stand: overview, then a page a shot
+    Sheet(SheetFlags),
     /// Ask the other way round: from what was measured or found, to what it means
     #[command(subcommand)]
     Ask(AskCommand),
@@ -91,7 +116,8 @@ pub(crate) enum Command {
     Sweep(SweepFlags),
     /// List every key of a shoot file with unit, range, default and meaning
     Fields {
-        /// Only those of one kind: shoot, camera, lens, table, subject, support, bay, criteria or shot
+        /// Only those of one kind: shoot, camera, lens, table, subject, support, bay, criteria, kit, weights, order, shot
+        /// or log
         kind: Option<String>,
     },
     /// Print the built-in demo as a shoot file

@@ -4,9 +4,9 @@ use std::format;
 use std::prelude::rust_2024::*;
 
 use super::page::Page;
-use super::wording::{Units, decimals, degrees, f_number, kilograms, on_sensor, percent, trimmed, with_unit};
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
 use crate::caution::{Caution, CautionCode, Cautions, Level};
+use crate::sheet::cautions::sentence;
 
 /// The cautions of a plan, the weightiest first.
 pub(crate) fn print(page: &mut Page, cautions: &Cautions) {
@@ -34,7 +34,7 @@ pub(crate) fn print_short(page: &mut Page, cautions: &Cautions) {
 }
 
 /// A code as words: `HorizonInFrame` is "horizon in frame".
-fn name(code: CautionCode) -> String {
+pub(crate) fn name(code: CautionCode) -> String {
     let mut words = String::new();
     for letter in format!("{code:?}").chars() {
         if letter.is_uppercase() && !words.is_empty() {
@@ -43,39 +43,6 @@ fn name(code: CautionCode) -> String {
         words.extend(letter.to_lowercase());
     }
     words
-}
-
-/// A caution's sentence with its value and limit.
-fn sentence(caution: &Caution, units: Units) -> String {
-    let sentence = caution.code.sentence();
-    let value = figure(caution.code, caution.value, units);
-    // Where anything over nothing, or under everything, is too much, the limit says nothing.
-    let plain = matches!(caution.code, CautionCode::StackNeeded | CautionCode::TableEndsInFrame);
-    if caution.limit == 0.0 || plain {
-        format!("{sentence} ({value})")
-    } else {
-        format!("{sentence} ({value}; limit {})", figure(caution.code, caution.limit, units))
-    }
-}
-
-fn figure(code: CautionCode, value: f64, units: Units) -> String {
-    match (code, code.unit()) {
-        (
-            CautionCode::FocalLengthAssumed | CautionCode::DiffractionShows | CautionCode::TiltImpossible,
-            _,
-        ) => on_sensor(value),
-        (CautionCode::SubjectNotHeld | CautionCode::FNumberNotOnLens, _) => f_number(value),
-        (CautionCode::StackNeeded, _) => with_unit(&trimmed(value, 0), "pictures"),
-        (CautionCode::TableEndsInFrame | CautionCode::PayloadShare, _) => percent(value),
-        (CautionCode::MagnificationBeyondLens, _) => trimmed(value, 3),
-        (_, "mm") => units.length(value),
-        (_, "deg") => degrees(value),
-        (_, "kg") => kilograms(value),
-        (_, "n") => with_unit(&decimals(value, 0), "N"),
-        (_, "n_m") => with_unit(&decimals(value, 1), "N m"),
-        (_, "percent") => with_unit(&trimmed(value, 1), "%"),
-        _ => decimals(value, 2),
-    }
 }
 
 /// The usual cautions: all of them with a load above the table or a person, and otherwise that ratings,

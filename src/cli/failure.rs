@@ -3,12 +3,13 @@
 use std::format;
 use std::prelude::rust_2024::*;
 
-use super::shootfile::field::bounds;
-use super::shootfile::problem::{Problem, render};
-use super::shootfile::source::Source;
-use super::unit::Dimension;
+use super::problem_page::render;
+use super::source::Source;
 use crate::fault::Fault;
 use crate::range;
+use crate::shootfile::field::bounds;
+use crate::shootfile::problem::{Problem, ProblemKind};
+use crate::shootfile::unit::Dimension;
 
 /// What is printed instead of an answer.
 #[derive(Clone, Debug)]
@@ -25,7 +26,7 @@ pub(crate) const NOT_AS_ASKED: u8 = 1;
 impl Failure {
     /// Wrong input, in a sentence.
     pub(crate) fn input(text: impl Into<String>) -> Failure {
-        let problem = Problem::general(text.into());
+        let problem = Problem::general(ProblemKind::WrongKind, text.into());
         let source = Source::text("", String::new());
         Failure { text: render(&[problem], &source), status: WRONG_INPUT }
     }
@@ -39,13 +40,14 @@ impl Failure {
 impl From<Fault> for Failure {
     /// A value from the command line that the library refused, or a question without an answer.
     fn from(fault: Fault) -> Failure {
-        let row = range::ALL.iter().find(|row| row.field == fault.field);
+        let row = range::find(fault.field);
         let dimension = Dimension::of(row.map_or("", |row| row.unit), fault.field);
         let symbol = dimension.symbol();
-        let value = super::shootfile::field::plain(fault.value);
+        let value = crate::shootfile::field::plain(fault.value);
         let allowed = bounds(fault.least, fault.most, dimension);
         let title = format!("{} {value} {symbol} {}", flag(fault.field), fault.kind.sentence());
-        let mut problem = Problem::general(title).note(format_args!("expected {allowed}"));
+        let mut problem =
+            Problem::general(ProblemKind::Refused, title).note(format_args!("expected {allowed}"));
         if let Some(row) = row {
             problem = problem.note(row.meaning);
         }

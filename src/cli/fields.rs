@@ -8,9 +8,9 @@ use serde_json::json;
 
 use super::failure::Failure;
 use super::page::{Page, left};
-use super::shootfile::field::{Standing, listed};
-use super::shootfile::listing::{Row, Section, sections};
-use super::shootfile::suggest;
+use crate::shootfile::field::{Standing, listed};
+use crate::shootfile::listing::{Row, Section, sections};
+use crate::shootfile::suggest;
 
 /// The sections of a kind, or all.
 pub(crate) fn find(kind: Option<&str>) -> Result<Vec<Section>, Failure> {

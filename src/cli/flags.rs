@@ -8,13 +8,13 @@ use clap::{Args, ValueEnum};
 
 use super::failure::Failure;
 use super::load;
-use super::quantity;
-use super::shootfile::gear::{BLANK_CAMERA, BLANK_LENS};
-use super::shootfile::{NamedShot, Shelf, ShootFile, suggest};
-use super::unit::Dimension;
 use crate::optics::camera::Camera;
 use crate::optics::lens::Lens;
 use crate::optics::sensor::{Aspect, Hold, UsedArea};
+use crate::shootfile::gear::{BLANK_CAMERA, BLANK_LENS};
+use crate::shootfile::quantity;
+use crate::shootfile::unit::Dimension;
+use crate::shootfile::{NamedShot, Shelf, ShootFile, suggest};
 use crate::tolerance::Measurement;
 
 fn value(text: &str, dimension: Dimension) -> Result<f64, String> {
@@ -53,11 +53,7 @@ pub(crate) fn measured_angle(text: &str) -> Result<Measurement, String> {
 }
 
 fn measured(text: &str, parse: fn(&str) -> Result<f64, String>) -> Result<Measurement, String> {
-    let (value, uncertainty) = match text.split_once('±').or_else(|| text.split_once("+-")) {
-        Some((value, uncertainty)) => (parse(value)?, parse(uncertainty)?),
-        None => (parse(text)?, 0.0),
-    };
-    Ok(Measurement { value, uncertainty })
+    crate::shootfile::log::parse(text, parse)
 }
 
 /// Width to height.
@@ -244,7 +240,7 @@ fn unknown(kind: &str, name: &str, known: &[&str]) -> Failure {
     let advice = match suggest::nearest(name, known) {
         Some(near) => format!("did you mean {near}?"),
         None if known.is_empty() => format!("the file has no {kind}"),
-        None => format!("the file has {}", super::shootfile::field::listed(known, "and")),
+        None => format!("the file has {}", crate::shootfile::field::listed(known, "and")),
     };
     Failure::input(format!("there is no {kind} \"{name}\": {advice}"))
 }

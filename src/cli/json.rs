@@ -4,9 +4,9 @@ use std::prelude::rust_2024::*;
 
 use serde_json::{Value, json};
 
-use super::shootfile::{NamedShot, ShootFile};
 use crate::caution::Level;
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
+use crate::shootfile::{NamedShot, ShootFile};
 
 /// All shots of a file.
 pub(crate) fn file(file: &ShootFile) -> Value {
@@ -32,6 +32,7 @@ fn shot(named: &NamedShot) -> Value {
         "name": named.name,
         "note": named.note,
         "uses": named.uses,
+        "chosen": named.chosen,
         "can_be_rigged": named.plan.cautions.worst() != Some(Level::Stop),
         "brief": named.brief,
         "plan": named.plan,

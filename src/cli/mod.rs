@@ -4,6 +4,7 @@ mod advise;
 mod arguments;
 mod ask;
 mod cautioned;
+mod draw;
 mod failure;
 mod fields;
 mod flags;
@@ -11,11 +12,14 @@ mod full;
 mod json;
 mod overview;
 mod page;
-mod quantity;
-mod shootfile;
+mod problem_page;
+mod set;
+mod sheet;
+mod source;
 mod sweep;
-mod unit;
+mod whole;
 mod wording;
+mod write;
 
 use std::format;
 use std::io::Write;
@@ -26,12 +30,14 @@ use std::process::ExitCode;
 use clap::Parser;
 
 use self::arguments::{Arguments, Color, Command, Output};
+use self::draw::Drawn;
 use self::failure::{Failure, NOT_AS_ASKED, WRONG_INPUT};
 use self::page::Page;
-use self::shootfile::problem::Problem;
-use self::shootfile::source::Source;
-use self::shootfile::{NamedShot, ShootFile};
+use self::sheet::Sheeted;
+use self::source::Source;
 use crate::caution::Level;
+use crate::shootfile::problem::{Problem, ProblemKind};
+use crate::shootfile::{self, NamedShot, ShootFile};
 
 /// Printing failed for another reason than that nobody reads any more.
 const NOT_PRINTED: u8 = 3;
@@ -76,6 +82,19 @@ fn answer(arguments: &Arguments) -> Result<(String, u8), Failure> {
             full::print(&mut page, shot);
             (json::one(shot), status(core::slice::from_ref(shot)))
         }
+        Some(Command::Choose(flags)) => whole::choose(&mut page, flags)?,
+        Some(Command::Fit(flags)) => whole::fit(&mut page, flags)?,
+        Some(Command::Book(flags)) => whole::book(&mut page, flags)?,
+        Some(Command::Order(flags)) => whole::order(&mut page, flags)?,
+        Some(Command::Set(flags)) => set::set(&mut page, flags)?,
+        Some(Command::Draw(flags)) => match draw::draw(&mut page, flags)? {
+            Drawn::Svg(svg) => return Ok((svg, 0)),
+            Drawn::Written(written) => (written, 0),
+        },
+        Some(Command::Sheet(flags)) => match sheet::sheet(&mut page, flags)? {
+            Sheeted::Html(html) => return Ok((html, 0)),
+            Sheeted::Written(written) => (written, 0),
+        },
         Some(Command::Ask(command)) => {
             let answer = ask::answer(command, output.units)?;
             answer.print(&mut page);
@@ -134,10 +153,12 @@ fn load(path: Option<&Path>) -> Result<ShootFile, Failure> {
             Failure::file(&[problem], &source)
         })?,
     };
-    let file = shootfile::read(&source).map_err(|problems| Failure::file(&problems, &source))?;
+    let file =
+        shootfile::read(&source.text, source.form).map_err(|problems| Failure::file(&problems, &source))?;
     if file.shots.is_empty() && file.gear.is_empty() {
-        let problem = Problem::general(format!("{} describes no gear and no shots", source.name))
-            .help("`tablerig example > shoot.toml` writes a file to start from");
+        let problem =
+            Problem::general(ProblemKind::Lacking, format!("{} describes no gear and no shots", source.name))
+                .help("`tablerig example > shoot.toml` writes a file to start from");
         return Err(Failure::file(&[problem], &source));
     }
     Ok(file)

@@ -6,12 +6,12 @@ use std::vec;
 
 use super::cautioned;
 use super::page::{Page, left, right, word};
-use super::shootfile::{NamedShot, ShootFile};
 use super::wording::{
     Units, bearing, column_degrees, degrees, f_number, hold, kilograms, percent, side, trimmed,
 };
 use crate::caution::Level;
 use crate::plan::Plan;
+use crate::shootfile::{NamedShot, ShootFile};
 
 /// All shots of a file.
 pub(crate) fn print(page: &mut Page, file: &ShootFile) {
@@ -29,6 +29,9 @@ pub(crate) fn print(page: &mut Page, file: &ShootFile) {
         page.heading(&title(shot));
         if let Some(note) = &shot.note {
             page.paragraph(note);
+        }
+        if let Some(chosen) = &shot.chosen {
+            page.paragraph(&chosen.sentence());
         }
         page.short_pairs(&setting(shot, page.units));
         cautioned::print_short(page, &shot.plan.cautions);
@@ -169,9 +172,11 @@ fn focus(shot: &NamedShot, units: Units) -> String {
         units.length(depth.behind_mm),
     );
     if let Some(stack) = &focus.stack {
-        let pictures = trimmed(f64::from(stack.pictures), 0);
-        let step = units.length(stack.step_mm);
-        text.push_str(&format!("; or {pictures} pictures at {}, {step} apart", f_number(stack.engraved)));
+        let (pictures, step) = (trimmed(f64::from(stack.pictures), 0), units.length(stack.step_mm));
+        text.push_str(&match stack.pictures {
+            1 => format!("; focused between its ends, one picture at {} does", f_number(stack.engraved)),
+            _ => format!("; or {pictures} pictures at {}, {step} apart", f_number(stack.engraved)),
+        });
     }
     match shot.plan.tilt.tilt_deg {
         Some(tilt) if shot.brief.shot.focus_on_table && tilt > 0.0 => {

@@ -6,7 +6,7 @@ use std::prelude::rust_2024::*;
 use anstyle::{AnsiColor, Style};
 use comfy_table::{CellAlignment, ColumnConstraint, ContentArrangement, Table, Width, presets};
 
-use super::wording::Units;
+use super::wording::{UNBROKEN, Units};
 use crate::caution::Level;
 
 /// How wide the text is set where neither a terminal nor `COLUMNS` says so.
@@ -20,9 +20,6 @@ const GAP: usize = 2;
 /// Where the values of pairs begin, and where those of a short list do.
 const LABEL_WIDTH: u16 = 30;
 const SHORT_LABEL_WIDTH: u16 = 9;
-
-/// A space at which no line is broken.
-pub(crate) const UNBROKEN: char = '\u{a0}';
 
 const BOLD: Style = Style::new().bold();
 

@@ -12,14 +12,14 @@ use super::failure::Failure;
 use super::flags::pick_shot;
 use super::load;
 use super::page::{Page, left, right, word};
-use super::quantity;
-use super::shootfile::{NamedShot, ShootFile};
-use super::unit::Dimension;
 use super::wording::{Units, column_degrees, degrees, f_number, factor, on_sensor};
 use crate::brief::{Brief, Framing};
 use crate::caution::Level;
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
 use crate::plan::{Plan, plan};
+use crate::shootfile::quantity;
+use crate::shootfile::unit::Dimension;
+use crate::shootfile::{NamedShot, ShootFile};
 
 /// More rows than this nobody reads, and a slip of the finger should not fill the disk.
 const MOST_ROWS: usize = 1000;

@@ -1,73 +1,26 @@
-//! Numbers as people read them: lengths in the unit asked for, sensibly rounded, with the trade's words.
+//! Numbers as the command prints them: the words that it shares with the sheet, and some of its own.
 
 use std::format;
 use std::prelude::rust_2024::*;
+
+pub(crate) use crate::sheet::wording::{
+    UNBROKEN, Units, bearing, column_degrees, decimals, degrees, f_number, hold, kilograms, on_sensor,
+    percent, side, trimmed, with_unit,
+};
 use std::string::ToString;
 
-use super::page::UNBROKEN;
 use crate::brief::{Framing, Shot};
-use crate::number::floor;
-use crate::optics::sensor::Hold;
-use crate::scene::table::Side;
-
-/// The unit in which lengths are printed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, clap::ValueEnum)]
-pub(crate) enum Units {
-    /// Millimetres.
-    Mm,
-    /// Centimetres.
-    Cm,
-    /// Metres.
-    M,
-    /// Inches and sixteenths.
-    In,
-    /// Feet, inches and sixteenths.
-    FtIn,
-}
-
-/// Under this a length is printed finer than to the millimetre.
-const SMALL_MM: f64 = 20.0;
+use crate::draw::LengthUnit;
 
 impl Units {
-    /// A length to a millimetre or so, with its unit; a small one finer.
-    pub(crate) fn length(self, mm: f64) -> String {
-        if mm != 0.0 && mm.abs() < SMALL_MM {
-            return self.fine(mm);
-        }
+    /// The same for drawings.
+    pub(crate) fn drawn(self) -> LengthUnit {
         match self {
-            _ if mm.is_infinite() => infinite(mm),
-            Units::FtIn => self.bare(mm),
-            Units::Mm | Units::Cm | Units::M | Units::In => with_unit(&self.bare(mm), self.symbol()),
-        }
-    }
-
-    /// A length without its unit, for a column that names it.
-    pub(crate) fn bare(self, mm: f64) -> String {
-        match self {
-            _ if mm.is_infinite() => infinite(mm),
-            Units::Mm => decimals(mm, 0),
-            Units::Cm => decimals(mm / 10.0, 1),
-            Units::M => decimals(mm / 1000.0, 3),
-            Units::In => sixteenths(mm, false),
-            Units::FtIn => sixteenths(mm, true),
-        }
-    }
-
-    /// A small length, to a tenth of a millimetre.
-    pub(crate) fn fine(self, mm: f64) -> String {
-        match self {
-            _ if mm.is_infinite() => infinite(mm),
-            Units::Mm | Units::Cm | Units::M => with_unit(&decimals(mm, 1), "mm"),
-            Units::In | Units::FtIn => with_unit(&decimals(mm / 25.4, 3), "in"),
-        }
-    }
-
-    /// Two lengths as a size.
-    pub(crate) fn size(self, width_mm: f64, height_mm: f64) -> String {
-        let (width, height) = (self.bare(width_mm), self.bare(height_mm));
-        match self {
-            Units::FtIn => format!("{width} × {height}"),
-            _ => with_unit(&format!("{width} × {height}"), self.symbol()),
+            Units::Mm => LengthUnit::Millimetres,
+            Units::Cm => LengthUnit::Centimetres,
+            Units::M => LengthUnit::Metres,
+            Units::In => LengthUnit::Inches,
+            Units::FtIn => LengthUnit::FeetInches,
         }
     }
 
@@ -95,110 +48,11 @@ impl Units {
     pub(crate) fn place(self, x_mm: f64, y_mm: f64) -> String {
         format!("({}, {})", self.bare(x_mm), self.bare(y_mm)).replace(' ', &UNBROKEN.to_string())
     }
-
-    /// The unit's sign.
-    pub(crate) fn symbol(self) -> &'static str {
-        match self {
-            Units::Mm => "mm",
-            Units::Cm => "cm",
-            Units::M => "m",
-            Units::In => "in",
-            Units::FtIn => "ft and in",
-        }
-    }
-}
-
-/// A number with its unit, which stay on one line.
-pub(crate) fn with_unit(number: &str, unit: &str) -> String {
-    format!("{number} {unit}").replace(' ', &UNBROKEN.to_string())
-}
-
-fn infinite(value: f64) -> String {
-    if value < 0.0 { "-∞".into() } else { "∞".into() }
-}
-
-/// A length as inches, or feet and inches, to the nearest sixteenth.
-fn sixteenths(mm: f64, feet: bool) -> String {
-    let count = floor(mm.abs() / 25.4 * 16.0 + 0.5) as u64;
-    let sign = if mm < 0.0 && count > 0 { "-" } else { "" };
-    let (whole, part) = (count / 16, count % 16);
-    let (foot, inch) = if feet { (whole / 12, whole % 12) } else { (0, whole) };
-    let fraction = match part {
-        0 => String::new(),
-        8 => "1/2".into(),
-        4 | 12 => format!("{}/4", part / 4),
-        part if part % 2 == 0 => format!("{}/8", part / 2),
-        part => format!("{part}/16"),
-    };
-    let inches = match (inch, fraction.is_empty()) {
-        (0, false) => fraction,
-        (inch, true) => inch.to_string(),
-        (inch, false) => format!("{inch} {fraction}"),
-    };
-    let text = match (feet, foot) {
-        (false, _) => format!("{sign}{inches}"),
-        (true, 0) => format!("{sign}{inches} in"),
-        (true, foot) => format!("{sign}{foot} ft {inches} in"),
-    };
-    text.replace(' ', &UNBROKEN.to_string())
-}
-
-/// A number with so many decimals, without a negative zero.
-pub(crate) fn decimals(value: f64, places: usize) -> String {
-    if value.is_infinite() {
-        return infinite(value);
-    }
-    let text = format!("{value:.places$}");
-    match text.strip_prefix('-') {
-        Some(rest) if rest.chars().all(|c| matches!(c, '0' | '.')) => rest.into(),
-        _ => text,
-    }
-}
-
-/// A number with so many decimals at most, trailing zeros left off.
-pub(crate) fn trimmed(value: f64, places: usize) -> String {
-    let text = decimals(value, places);
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').into() } else { text }
-}
-
-/// An angle to a tenth of a degree.
-pub(crate) fn degrees(deg: f64) -> String {
-    format!("{}°", trimmed(deg, 1))
-}
-
-/// An angle for a column.
-pub(crate) fn column_degrees(deg: f64) -> String {
-    format!("{}°", decimals(deg, 1))
-}
-
-/// A length on the sensor, or of the glass: always in millimetres.
-pub(crate) fn on_sensor(mm: f64) -> String {
-    let places = if mm.abs() < 1.0 { 3 } else { 1 };
-    with_unit(&trimmed(mm, places), "mm")
-}
-
-/// A share as a percentage.
-pub(crate) fn percent(share: f64) -> String {
-    if share.is_infinite() {
-        return infinite(share);
-    }
-    let places = if share.abs() < 0.1 && share != 0.0 { 1 } else { 0 };
-    with_unit(&trimmed(100.0 * share, places), "%")
-}
-
-/// A mass to ten grams.
-pub(crate) fn kilograms(kg: f64) -> String {
-    with_unit(&trimmed(kg, 2), "kg")
 }
 
 /// A factor or ratio.
 pub(crate) fn factor(value: f64) -> String {
     decimals(value, 2)
-}
-
-/// An f-number as engraved.
-pub(crate) fn f_number(value: f64) -> String {
-    if value.is_infinite() { "no f-number".into() } else { format!("f/{}", trimmed(value, 1)) }
 }
 
 /// A magnification, as a ratio too.
@@ -209,49 +63,6 @@ pub(crate) fn magnification(value: f64) -> String {
         format!("{}:1", trimmed(value, 2))
     };
     format!("{} ({ratio})", trimmed(value, 4))
-}
-
-/// A side of the table.
-pub(crate) fn side(side: Side) -> &'static str {
-    match side {
-        Side::Front => "front",
-        Side::Right => "right",
-        Side::Back => "back",
-        Side::Left => "left",
-    }
-}
-
-/// How the camera is held.
-pub(crate) fn hold(hold: Hold) -> &'static str {
-    match hold {
-        Hold::Across => "held across",
-        Hold::Upright => "held upright",
-    }
-}
-
-/// Where the camera stands around the subject.
-pub(crate) fn bearing(deg: f64) -> String {
-    let turned = deg - 360.0 * floor(deg / 360.0);
-    let named = [(0.0, "front"), (90.0, "right"), (180.0, "back"), (270.0, "left")];
-    match named.iter().find(|(at, _)| *at == turned) {
-        Some((_, word)) => format!("from the {word}"),
-        None if turned > 180.0 => format!("from {} round to the left", degrees(360.0 - turned)),
-        None => format!("from {} round to the right", degrees(turned)),
-    }
-}
-
-/// How high the camera stands.
-pub(crate) fn elevation(deg: f64) -> String {
-    let word = if deg == 0.0 {
-        ", straight-on"
-    } else if deg == 90.0 {
-        ", straight overhead"
-    } else if deg < 0.0 {
-        ", from below"
-    } else {
-        ""
-    };
-    format!("elevation {}{word}", degrees(deg))
 }
 
 /// How much the frame was asked to take in.
@@ -266,4 +77,18 @@ pub(crate) fn framing(shot: &Shot, units: Units) -> String {
 /// A duration in seconds.
 pub(crate) fn seconds(s: f64) -> String {
     with_unit(&trimmed(s, 1), "s")
+}
+
+/// How high the camera stands.
+pub(crate) fn elevation(deg: f64) -> String {
+    let word = if deg == 0.0 {
+        ", straight-on"
+    } else if deg == 90.0 {
+        ", straight overhead"
+    } else if deg < 0.0 {
+        ", from below"
+    } else {
+        ""
+    };
+    format!("elevation {}{word}", degrees(deg))
 }

@@ -2,25 +2,9 @@
 
 use crate::fault::Fault;
 use crate::number::floor;
-use crate::range::Range;
+use crate::range;
+pub use crate::range::{HEIGHT_THRESHOLD_MM, SUPPORT_MINUTES as CHANGE_MINUTES};
 use crate::scene::table::Side;
-
-/// `order.*_minutes`: what one kind of change takes.
-pub const CHANGE_MINUTES: Range = Range {
-    field: "order.minutes",
-    unit: "min",
-    least: 0.0,
-    most: 1440.0,
-    meaning: "what one kind of change between two shots takes",
-};
-/// `order.height_threshold_mm`: how far the support's height may change at no cost.
-pub const HEIGHT_THRESHOLD_MM: Range = Range {
-    field: "order.height_threshold_mm",
-    unit: "mm",
-    least: 0.0,
-    most: 20000.0,
-    meaning: "how far the height of the pivot, or of the boom's clamp, may change at no cost",
-};
 
 /// How a shot is rigged, as far as changing from one to the next is concerned. Things are told apart by
 /// numbers of the caller's.
@@ -73,6 +57,20 @@ pub struct Rerig {
     pub surface: bool,
 }
 
+impl Rerig {
+    /// What has to be changed, in words, what takes longest first.
+    pub fn changed(self) -> impl Iterator<Item = &'static str> {
+        let kinds = [
+            (self.support, "support"),
+            (self.side, "side of the table"),
+            (self.height, "height"),
+            (self.lens, "lens"),
+            (self.surface, "surface"),
+        ];
+        kinds.into_iter().filter(|(changed, _)| *changed).map(|(_, word)| word)
+    }
+}
+
 impl Minutes {
     /// A stand takes longer than a lens: 10 minutes for a support, 6 for a side, 2 for a lens, 3 for a
     /// height changed by more than 100 mm, 5 for a surface (invented, to begin with; each crew knows its
@@ -86,19 +84,14 @@ impl Minutes {
         surface_minutes: 5.0,
     };
 
-    /// Refuses minutes that are not finite or outside 0 to 1440 ([`CHANGE_MINUTES`]), and a threshold out of
-    /// its range ([`HEIGHT_THRESHOLD_MM`]).
+    /// Refuses minutes, or a threshold, that are not finite or out of their range (see [`crate::range`]).
     pub fn check(&self) -> Result<(), Fault> {
-        for (field, minutes) in [
-            ("order.support_minutes", self.support_minutes),
-            ("order.side_minutes", self.side_minutes),
-            ("order.lens_minutes", self.lens_minutes),
-            ("order.height_minutes", self.height_minutes),
-            ("order.surface_minutes", self.surface_minutes),
-        ] {
-            Range { field, ..CHANGE_MINUTES }.check(minutes)?;
-        }
-        HEIGHT_THRESHOLD_MM.check(self.height_threshold_mm).map(|_| ())
+        range::SUPPORT_MINUTES.check(self.support_minutes)?;
+        range::SIDE_MINUTES.check(self.side_minutes)?;
+        range::LENS_MINUTES.check(self.lens_minutes)?;
+        range::HEIGHT_MINUTES.check(self.height_minutes)?;
+        range::HEIGHT_THRESHOLD_MM.check(self.height_threshold_mm)?;
+        range::SURFACE_MINUTES.check(self.surface_minutes).map(|_| ())
     }
 
     /// What has to be changed from one shot to another.

@@ -105,8 +105,7 @@ pub fn on_set(
     let real = real_shot(measured, lens, plan.used_area.width_mm)?;
     let roll = match roll_deg {
         Some(roll) => {
-            let named = range::Range { field: "measured.roll_deg", ..range::MEASURED_ELEVATION_DEG };
-            named.check(roll.value)?;
+            range::MEASURED_ROLL_DEG.check(roll.value)?;
             range::MEASURED_UNCERTAINTY_DEG.check(roll.uncertainty)?;
             Some(Deviation::new(roll.value, roll.uncertainty, shot.roll_tolerance_deg))
         }

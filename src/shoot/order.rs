@@ -7,9 +7,10 @@ use alloc::vec::Vec;
 
 use super::blocks::Blocks;
 use super::exact::{MOST_EXACT, best_order};
-use super::minutes::{Minutes, Setup};
+use super::minutes::{Minutes, Rerig, Setup};
 use super::near::good_order;
 use super::precedence::{OrderFault, Precedence};
+use crate::scene::table::Side;
 
 /// The order found.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,6 +34,33 @@ pub struct Order {
     pub at_least_minutes: f64,
 }
 
+/// One step of an order.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "text", derive(serde::Serialize))]
+pub struct OrderStep {
+    /// The shot, counted from 0 as written.
+    pub shot: usize,
+    /// What has to be changed before it; nothing before the first.
+    pub rerig: Rerig,
+    /// What that takes.
+    pub minutes: f64,
+}
+
+impl Order {
+    /// The order step by step. Set-ups and minutes are those that it was found for.
+    pub fn steps(&self, setups: &[Setup], minutes: &Minutes) -> Vec<OrderStep> {
+        let mut before: Option<&Setup> = None;
+        let mut steps = Vec::with_capacity(self.sequence.len());
+        for shot in &self.sequence {
+            let Some(setup) = setups.get(*shot) else { continue };
+            let rerig = minutes.rerig(before.unwrap_or(setup), setup);
+            steps.push(OrderStep { shot: *shot, rerig, minutes: f64::from(minutes.seconds(&rerig)) / 60.0 });
+            before = Some(setup);
+        }
+        steps
+    }
+}
+
 /// The sequence of shots that needs the least re-rigging, keeping to what must come first: the best one for
 /// up to 15 shots, a good one above ([`Order::is_best`]).
 ///
@@ -49,6 +77,14 @@ pub fn good_order_of(
     precedences: &[Precedence],
 ) -> Result<Order, OrderFault> {
     solve(setups, minutes, precedences, false)
+}
+
+/// Whether there is an order that keeps to what must come first.
+///
+/// Refused: what [`order`] refuses, but for the minutes.
+pub fn check(shot_count: usize, precedences: &[Precedence]) -> Result<(), OrderFault> {
+    let alike = Setup { support: 0, side: Side::Front, lens: 0, height_mm: 0.0, surface: 0 };
+    Blocks::new(&alloc::vec![alike; shot_count], &Minutes::TO_BEGIN_WITH, precedences).map(|_| ())
 }
 
 fn solve(

@@ -6,24 +6,7 @@ use alloc::vec::Vec;
 
 use crate::fault::Fault;
 use crate::number::{ceil, floor};
-use crate::range::Range;
-
-/// `weights.piece_mass_kg`: one piece of a size.
-pub const PIECE_MASS_KG: Range = Range {
-    field: "weights.piece_mass_kg",
-    unit: "kg",
-    least: 0.01,
-    most: 200.0,
-    meaning: "one piece of counterweight, or one bag, to the gram",
-};
-/// Most that is asked of pieces together.
-pub const PIECES_NEEDED_KG: Range = Range {
-    field: "weights.needed_kg",
-    unit: "kg",
-    least: 0.0,
-    most: 2000.0,
-    meaning: "what pieces must weigh together at least",
-};
+pub use crate::range::{PIECE_MASS_KG, PIECES_NEEDED_KG};
 
 /// Pieces of one size that are at hand.
 #[derive(Clone, Copy, Debug, PartialEq)]

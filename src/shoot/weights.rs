@@ -1,7 +1,7 @@
 //! Counterweight and base weight of one shot in whole pieces of what is at hand, planned again with them.
 
 use super::change::ChangeKind;
-use super::pieces::{PIECES_NEEDED_KG, PieceSize, Pieces, whole_pieces};
+use super::pieces::{PieceSize, Pieces, whole_pieces};
 use super::smallest::smallest_change;
 use crate::brief::Brief;
 use crate::caution::Level;
@@ -86,6 +86,6 @@ pub fn shot_weights(brief: &Brief, stock: &Stock<'_>) -> Result<ShotWeights, Fau
 /// Whole pieces, unless more is needed, or taken, than a brief may have.
 fn enough(needed_kg: f64, sizes: &[PieceSize], most_kg: f64) -> Result<Option<Pieces>, Fault> {
     // The sizes are checked in any case.
-    let pieces = whole_pieces(needed_kg.min(PIECES_NEEDED_KG.most), sizes)?;
+    let pieces = whole_pieces(needed_kg.min(range::PIECES_NEEDED_KG.most), sizes)?;
     Ok(pieces.filter(|pieces| needed_kg <= most_kg && pieces.mass_kg <= most_kg))
 }

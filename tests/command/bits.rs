@@ -134,7 +134,7 @@ fn json_is_the_librarys_plan() {
 fn shot_and_plan_tell_the_same() {
     let all = parsed(&run(&["plan", "--json"]).out);
     let shots = all["shots"].as_array().expect("a list");
-    assert_eq!(shots.len(), 9);
+    assert_eq!(shots.len(), 11);
     for shot in shots {
         let name = shot["name"].as_str().expect("a name");
         let one = parsed(&run(&["shot", name, "--json"]).out);

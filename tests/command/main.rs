@@ -2,7 +2,9 @@
 
 mod answers;
 mod bits;
+mod log;
 mod mistakes;
 mod pages;
 mod run;
+mod shoot;
 mod units;

@@ -48,6 +48,26 @@ fn fields() {
 }
 
 #[test]
+fn whole_shoot() {
+    golden("choose-loaf.txt", &["choose", "loaf"], 0);
+    golden("choose-breakfast-long.txt", &["choose", "breakfast-long", "--open", "side"], 1);
+    golden("fit.txt", &["fit"], 1);
+    golden("book.txt", &["book"], 0);
+    golden("order.txt", &["order"], 0);
+    let measured = [
+        "--sensor-height",
+        "213.5 cm ± 3 mm",
+        "--horizontal-distance",
+        "79 cm ± 4 mm",
+        "--roll",
+        "0.7° ± 0.1°",
+    ];
+    golden("set-soup.txt", &[&["set", "soup"][..], &measured].concat(), 1);
+    golden("fields-kit.txt", &["fields", "kit"], 0);
+    golden("fields-log.txt", &["fields", "log"], 0);
+}
+
+#[test]
 fn the_demo_is_one_file_and_one_plan() {
     assert_eq!(run(&[]).out, run(&["plan"]).out);
     let path = super::run::file("demo.toml", super::run::demo().as_bytes());
@@ -57,13 +77,28 @@ fn the_demo_is_one_file_and_one_plan() {
 
 #[test]
 fn cautions_stand_beside_the_loads() {
-    for arguments in [&["plan"][..], &["shot", "glaze"], &["shot", "row-of-jars"], &["sweep", "lens"]] {
+    for arguments in [
+        &["plan"][..],
+        &["shot", "glaze"],
+        &["shot", "row-of-jars"],
+        &["sweep", "lens"],
+        &["choose", "loaf"],
+        &["fit"],
+        &["book"],
+        &["sheet"],
+    ] {
         let text = run(arguments).out;
         for words in ["makers' ratings", "local codes apply", "qualified rigger decides"] {
             assert!(text.contains(words), "{arguments:?} lacks `{words}`");
         }
     }
-    for arguments in [&["plan", "--json"][..], &["shot", "glaze", "--json"]] {
+    for arguments in [
+        &["plan", "--json"][..],
+        &["shot", "glaze", "--json"],
+        &["choose", "loaf", "--json"],
+        &["fit", "--json"],
+        &["book", "--json"],
+    ] {
         assert!(run(arguments).out.contains("qualified rigger decides"), "{arguments:?}");
     }
 }
@@ -71,7 +106,17 @@ fn cautions_stand_beside_the_loads() {
 #[test]
 fn no_line_is_wider_than_asked_for() {
     for columns in ["80", "100", "110"] {
-        for arguments in [&["plan"][..], &["shot", "glaze"], &["fields"], &["sweep", "lens"]] {
+        for arguments in [
+            &["plan"][..],
+            &["shot", "glaze"],
+            &["fields"],
+            &["sweep", "lens"],
+            &["choose", "loaf"],
+            &["choose", "breakfast-long", "--open", "side"],
+            &["fit"],
+            &["book"],
+            &["order"],
+        ] {
             let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_tablerig"));
             let output = command.args(arguments).env("COLUMNS", columns).output().expect("it runs");
             let text = String::from_utf8(output.stdout).expect("it prints UTF-8");

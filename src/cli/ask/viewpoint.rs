@@ -11,10 +11,10 @@ use super::Answer;
 use super::focal_length::nearest;
 use crate::cli::failure::Failure;
 use crate::cli::flags::{GearFlags, length};
-use crate::cli::shootfile::gear::BLANK_LENS;
 use crate::cli::wording::{Units, on_sensor};
 use crate::optics::inverse::{focal_length_for, viewpoint};
 use crate::optics::lens::Lens;
+use crate::shootfile::gear::BLANK_LENS;
 
 const EXAMPLES: &str = "\
 The same entrance pupil and the same frame give the same perspective, whatever the camera.

@@ -5,9 +5,9 @@ use std::prelude::rust_2024::*;
 use std::vec;
 
 use crate::cli::page::Page;
-use crate::cli::shootfile::NamedShot;
 use crate::cli::wording::{Units, degrees, f_number, on_sensor, trimmed};
 use crate::plan::Plan;
+use crate::shootfile::NamedShot;
 
 pub(super) fn print(page: &mut Page, shot: &NamedShot) {
     let units = page.units;
@@ -50,12 +50,15 @@ pub(super) fn print(page: &mut Page, shot: &NamedShot) {
         ),
     ];
     if let Some(stack) = &focus.stack {
-        let text = format!(
-            "{} pictures at {}, focus moved by {} from one to the next",
-            trimmed(f64::from(stack.pictures), 0),
-            f_number(stack.engraved),
-            units.length(stack.step_mm)
-        );
+        let text = match stack.pictures {
+            1 => format!("one picture at {}, focused between the subject's ends", f_number(stack.engraved)),
+            pictures => format!(
+                "{} pictures at {}, focus moved by {} from one to the next",
+                trimmed(f64::from(pictures), 0),
+                f_number(stack.engraved),
+                units.length(stack.step_mm)
+            ),
+        };
         pairs.push(("or a focus stack", text));
     }
     pairs.push(("plane of focus on the table", tilt(shot, units)));

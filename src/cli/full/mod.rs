@@ -12,8 +12,8 @@ pub(crate) use self::picture::advice_pairs;
 use super::cautioned;
 use super::overview::title;
 use super::page::Page;
-use super::shootfile::NamedShot;
 use super::wording::{bearing, elevation, framing, hold, trimmed};
+use crate::shootfile::NamedShot;
 
 /// A shot in full.
 pub(crate) fn print(page: &mut Page, shot: &NamedShot) {
@@ -22,6 +22,9 @@ pub(crate) fn print(page: &mut Page, shot: &NamedShot) {
         page.paragraph(note);
     }
     page.paragraph(&asked(shot, page));
+    if let Some(chosen) = &shot.chosen {
+        page.paragraph(&chosen.sentence());
+    }
     page.heading("Cautions");
     if shot.plan.cautions.is_empty() {
         page.paragraph("  none");

@@ -6,9 +6,9 @@ use std::vec;
 
 use crate::advice::Advice;
 use crate::cli::page::{Page, given};
-use crate::cli::shootfile::NamedShot;
 use crate::cli::wording::{Units, decimals, degrees, factor, magnification, on_sensor, percent, side};
 use crate::scene::table::Side;
+use crate::shootfile::NamedShot;
 use crate::view::footprint::Footprint;
 
 pub(super) fn print(page: &mut Page, shot: &NamedShot) {

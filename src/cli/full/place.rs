@@ -5,9 +5,9 @@ use std::prelude::rust_2024::*;
 use std::vec;
 
 use crate::cli::page::{Page, given, left, right};
-use crate::cli::shootfile::NamedShot;
 use crate::cli::wording::{Units, decimals, degrees, side};
 use crate::scene::table::Side;
+use crate::shootfile::NamedShot;
 use crate::vector::{FloorPoint, Point};
 
 pub(super) fn print(page: &mut Page, shot: &NamedShot) {

@@ -5,11 +5,11 @@ use std::prelude::rust_2024::*;
 use std::vec;
 
 use crate::cli::page::{Page, given, left, right};
-use crate::cli::shootfile::NamedShot;
 use crate::cli::wording::{
     Units, column_degrees, decimals, degrees, factor, kilograms, percent, seconds, trimmed, with_unit,
 };
 use crate::rig::stability::Standing;
+use crate::shootfile::NamedShot;
 
 pub(super) fn print(page: &mut Page, shot: &NamedShot) {
     states(page, shot);

@@ -1,0 +1,63 @@
+//! Writes files whole or not at all: beside their place first, then moved into it.
+
+use std::format;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use std::prelude::rust_2024::*;
+
+use tempfile::NamedTempFile;
+
+use super::failure::Failure;
+
+/// The folder that a file stands in.
+fn folder(path: &Path) -> &Path {
+    match path.parent() {
+        Some(folder) if !folder.as_os_str().is_empty() => folder,
+        _ => Path::new("."),
+    }
+}
+
+fn failed(path: &Path, error: &std::io::Error) -> Failure {
+    Failure::input(format!("{} cannot be written: {}; nothing was changed", path.display(), error.kind()))
+}
+
+/// Writes a file, or puts another in its place.
+pub(crate) fn whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    // A link stays one: what it leads to is exchanged.
+    let target: PathBuf = std::fs::canonicalize(path).unwrap_or_else(|_| path.to_path_buf());
+    let write = || -> std::io::Result<()> {
+        let mut beside = NamedTempFile::new_in(folder(&target))?;
+        beside.write_all(bytes)?;
+        beside.as_file().sync_all()?;
+        match std::fs::metadata(&target) {
+            Ok(known) => beside.as_file().set_permissions(known.permissions())?,
+            Err(_) => readable(beside.as_file())?,
+        }
+        beside.persist(&target).map_err(|error| error.error)?;
+        Ok(())
+    };
+    write().map_err(|error| failed(path, &error))
+}
+
+/// What anybody may read, as files usually are; temporary ones are their owner's alone.
+#[cfg(unix)]
+fn readable(file: &std::fs::File) -> std::io::Result<()> {
+    use std::os::unix::fs::PermissionsExt;
+    file.set_permissions(std::fs::Permissions::from_mode(0o644))
+}
+
+#[cfg(not(unix))]
+fn readable(_: &std::fs::File) -> std::io::Result<()> {
+    Ok(())
+}
+
+/// Exchanges a file's text for another, unless somebody has changed it since it was read.
+pub(crate) fn exchanged(path: &Path, read: &[u8], bytes: &[u8]) -> Result<(), Failure> {
+    match std::fs::read(path) {
+        Ok(now) if now == read => whole(path, bytes),
+        Ok(_) => {
+            Err(Failure::input(format!("{} was changed meanwhile; nothing was written", path.display())))
+        }
+        Err(error) => Err(failed(path, &error)),
+    }
+}

@@ -1,0 +1,40 @@
+//! Cautions in plain words, with value and limit in the unit asked for.
+
+use alloc::format;
+use alloc::string::String;
+
+use super::wording::{Units, decimals, degrees, f_number, kilograms, on_sensor, percent, trimmed, with_unit};
+use crate::caution::{Caution, CautionCode};
+
+/// A caution's sentence with its value and limit.
+pub(crate) fn sentence(caution: &Caution, units: Units) -> String {
+    let sentence = caution.code.sentence();
+    let value = figure(caution.code, caution.value, units);
+    // Where anything over nothing, or under everything, is too much, the limit says nothing.
+    let plain = matches!(caution.code, CautionCode::StackNeeded | CautionCode::TableEndsInFrame);
+    if caution.limit == 0.0 || plain {
+        format!("{sentence} ({value})")
+    } else {
+        format!("{sentence} ({value}; limit {})", figure(caution.code, caution.limit, units))
+    }
+}
+
+fn figure(code: CautionCode, value: f64, units: Units) -> String {
+    match (code, code.unit()) {
+        (
+            CautionCode::FocalLengthAssumed | CautionCode::DiffractionShows | CautionCode::TiltImpossible,
+            _,
+        ) => on_sensor(value),
+        (CautionCode::SubjectNotHeld | CautionCode::FNumberNotOnLens, _) => f_number(value),
+        (CautionCode::StackNeeded, _) => with_unit(&trimmed(value, 0), "pictures"),
+        (CautionCode::TableEndsInFrame | CautionCode::PayloadShare, _) => percent(value),
+        (CautionCode::MagnificationBeyondLens, _) => trimmed(value, 3),
+        (_, "mm") => units.length(value),
+        (_, "deg") => degrees(value),
+        (_, "kg") => kilograms(value),
+        (_, "n") => with_unit(&decimals(value, 0), "N"),
+        (_, "n_m") => with_unit(&decimals(value, 1), "N m"),
+        (_, "percent") => with_unit(&trimmed(value, 1), "%"),
+        _ => decimals(value, 2),
+    }
+}

@@ -1,0 +1,36 @@
+//! The smallest changes that make a shot possible, in words.
+
+use alloc::format;
+use alloc::string::String;
+
+use super::wording::{Units, degrees, kilograms, on_sensor};
+use crate::brief::Brief;
+use crate::shoot::change::{Change, ChangeKind};
+
+/// In what steps a change is said, in the unit of its field.
+fn step(kind: ChangeKind, units: Units) -> f64 {
+    match kind {
+        ChangeKind::HeavierBase => 0.5,
+        ChangeKind::LowerElevation | ChangeKind::HigherElevation => 0.5,
+        ChangeKind::OtherFocalLength => 1.0,
+        _ => match units {
+            Units::In | Units::FtIn => 6.35,
+            Units::Mm | Units::Cm | Units::M => 10.0,
+        },
+    }
+}
+
+/// A change of a brief, rounded up to what can be said and set where that works too.
+pub(crate) fn change_in_words(change: &Change, brief: &Brief, units: Units) -> String {
+    let told = change.rounded(brief, step(change.kind, units)).unwrap_or(*change);
+    let value = |value: f64| match change.kind {
+        ChangeKind::HeavierBase => kilograms(value),
+        ChangeKind::LowerElevation | ChangeKind::HigherElevation => degrees(value),
+        ChangeKind::OtherFocalLength => on_sensor(value),
+        _ => units.length(value),
+    };
+    let by = told.by();
+    let more = if by < 0.0 { "less" } else { "more" };
+    let sentence = change.kind.sentence().trim_end_matches('.');
+    format!("{sentence}: {}, now {} ({} {more}).", value(told.to), value(told.from), value(by.abs()))
+}
