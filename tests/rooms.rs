@@ -218,7 +218,10 @@ fn what_is_unsafe_stays_at_the_c_door() {
     for (path, text) in files("src", ".rs") {
         let code = code(&text);
         let found = words(&code).contains(&"unsafe");
-        assert!(!found || path.starts_with("src/doors/c/"), "{path}");
+        // The text door's entries for C and for WebAssembly are C doors too.
+        let c_door = path.starts_with("src/doors/c/")
+            || ["src/doors/text/c_entry.rs", "src/doors/text/wasm.rs"].contains(&path.as_str());
+        assert!(!found || c_door, "{path}");
     }
 }
 

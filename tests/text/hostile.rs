@@ -1,0 +1,84 @@
+//! Whatever the request is, the answer is JSON.
+
+use proptest::prelude::*;
+use serde_json::{Value, json};
+use tablerig::doors::text::answer;
+
+use crate::ask::demo;
+
+fn reply(request: &str) -> Value {
+    let text = answer(request);
+    let reply: Value = serde_json::from_str(&text).unwrap_or_else(|error| panic!("{error}: {text}"));
+    assert_eq!(reply.as_object().map(|reply| reply.len()), Some(1), "{text}");
+    assert!(
+        reply["ok"].is_object() || reply["mistakes"].as_array().is_some_and(|all| !all.is_empty()),
+        "{text}"
+    );
+    reply
+}
+
+/// A request of no sense, or too deep for a stack, is a mistake like any other.
+#[test]
+fn what_is_no_request_is_refused() {
+    let deep = [
+        "[".repeat(200_000),
+        "{\"a\":".repeat(200_000),
+        format!("{{\"operation\":\"read\",\"shoot\":{}", "{\"a\":".repeat(100_000)),
+    ];
+    for request in
+        ["", " ", "null", "1", "\"plan\"", "[]", "{", "{}", "{\"operation\":1}", "\u{feff}{}", "\0"]
+            .into_iter()
+            .chain(deep.iter().map(String::as_str))
+    {
+        assert!(reply(request)["mistakes"].is_array(), "{}", &request[..request.len().min(40)]);
+    }
+}
+
+/// The same for shoot files: nested brackets, tables and dotted keys.
+#[test]
+fn deep_shoot_files_are_refused() {
+    let many = 20_000;
+    for shoot in [
+        format!("a = {}", "[".repeat(many)),
+        format!("a = {}1{}", "[".repeat(many), "]".repeat(many)),
+        format!("a = {}", "{ a = ".repeat(many)),
+        format!("[{}a]\nb = 1", "a.".repeat(many)),
+        format!("{}a = 1", "a.".repeat(many)),
+        format!("[[{}a]]\nb = 1", "a.".repeat(many)),
+    ] {
+        for operation in ["read", "plan", "edit", "write"] {
+            let edits = json!([{"path": ["a"], "value": null}]);
+            let keys = match operation {
+                "edit" => json!({ "operation": operation, "shoot": shoot, "edits": edits }),
+                _ => json!({ "operation": operation, "shoot": shoot }),
+            };
+            assert!(reply(&keys.to_string())["mistakes"].is_array(), "{operation} {}", &shoot[..20]);
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// Any text as a request.
+    #[test]
+    fn any_text_is_answered(request in "\\PC{0,200}") {
+        reply(&request);
+    }
+
+    /// The demo with a stretch of it put out of order.
+    #[test]
+    fn any_broken_shoot_is_answered(
+        start in 0usize..9000,
+        length in 0usize..400,
+        put in prop_oneof!["\\PC{0,12}", Just("1e400".to_owned()), Just("[[shot]]\n".to_owned()), Just("\"".to_owned())],
+    ) {
+        let text = demo();
+        let cut = |at: usize| (0..=at.min(text.len())).rev().find(|at| text.is_char_boundary(*at)).unwrap();
+        let (start, end) = (cut(start), cut(start + length));
+        let broken = format!("{}{put}{}", &text[..start], &text[end..]);
+        for operation in ["read", "plan_shoot"] {
+            reply(&json!({ "operation": operation, "shoot": broken, "form": "toml" }).to_string());
+        }
+    }
+}
