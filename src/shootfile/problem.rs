@@ -14,7 +14,7 @@ use crate::fault::Fault;
 #[repr(i32)]
 #[non_exhaustive]
 pub enum ProblemKind {
-    /// A number was refused: [`field@Problem::fault`] says why.
+    /// A number was refused: the fault says why.
     Refused = 400,
     /// The text is not what TOML or JSON is.
     NotReadable = 401,

@@ -34,6 +34,7 @@ pub(crate) fn one_of_each() -> Vec<(&'static str, Value)> {
             with(json!({ "shot": "soup", "quantity": "elevation_deg", "from": 30, "to": "90°", "step": 20 })),
         ),
         ("draw", with(json!({ "shot": "soup", "view": "side", "unit": "inches", "id": "a" }))),
+        ("plan_and_draw", with(json!({ "shot": "soup", "views": ["side", "picture"] }))),
         ("project", with(json!({ "shot": "soup", "points": [{ "x_mm": 0, "y_mm": 0, "z_mm": "80 cm" }] }))),
         ("cast_onto_level", with(json!({ "shot": "soup", "places": [{ "right_mm": 0, "up_mm": 10 }] }))),
         ("used_area", with(json!({ "shot": "tumbler" }))),
@@ -177,6 +178,22 @@ fn drawings_are_drawn() {
         assert_eq!(document.root_element().tag_name().name(), "svg", "{view}");
         assert!(svg.contains("id=\"mine-") && svg.contains("soup"), "{view}");
     }
+}
+
+/// Planned and drawn at once is the same as one after the other.
+#[test]
+fn plans_are_drawn_at_once() {
+    let keys = |keys: Value| {
+        let mut keys = keys;
+        (keys["shoot"], keys["shot"], keys["unit"]) = (json!(demo()), json!("soup"), json!("inches"));
+        keys
+    };
+    let both = asked("plan_and_draw", keys(json!({ "views": ["picture", "side"] })));
+    assert_eq!(both["planned"], asked("plan", json!({ "shoot": demo(), "shot": "soup" })));
+    for view in ["side", "picture"] {
+        assert_eq!(both["drawings"][view], asked("draw", keys(json!({ "view": view })))["svg"]);
+    }
+    assert!(both["drawings"]["above"].is_null());
 }
 
 /// Wherever loads or overhead work are reckoned, the usual cautions come along.

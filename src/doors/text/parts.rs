@@ -3,11 +3,11 @@
 use std::format;
 use std::prelude::rust_2024::*;
 
-use super::asked::{Asked, door};
+use super::asked::{Asked, VIEWS, door};
 use crate::range;
 use crate::shoot::pieces::PieceSize;
 use crate::shootfile::edit::Edit;
-use crate::shootfile::field::{Field, Name, set};
+use crate::shootfile::field::{Field, Name, listed, set};
 use crate::shootfile::log::{MeasuredDraft, SETS, measurement};
 use crate::shootfile::problem::{Problem, ProblemKind};
 use crate::shootfile::reading::Reading;
@@ -85,21 +85,32 @@ pub(super) fn leave_out(reading: &mut Reading, _: &str, entry: &Entry, asked: &m
     asked.leave_out = names(reading, entry);
 }
 
-/// What may be left open.
-pub(super) static OPEN: &[&str] = &["lens", "support", "side"];
-
-pub(super) fn open(reading: &mut Reading, _: &str, entry: &Entry, asked: &mut Asked) {
+/// The places of a list's words among those that may stand there.
+fn words(reading: &mut Reading, entry: &Entry, known: &[&str]) -> Vec<usize> {
+    let mut places = Vec::new();
     for name in names(reading, entry) {
-        match OPEN.iter().position(|word| *word == name.text) {
-            Some(index) => asked.open.extend(OPEN.get(index)),
-            None => reading.report(Problem::new(
-                ProblemKind::UnknownWord,
-                format_args!("\"{}\" cannot be left open", name.text),
-                name.span,
-                "expected lens, support or side",
-            )),
+        match known.iter().position(|word| *word == name.text) {
+            Some(place) => places.push(place),
+            None => {
+                let title = format!("`{}` cannot have \"{}\"", entry.key, name.text);
+                let label = format!("expected {}", listed(known, "or"));
+                reading.report(Problem::new(ProblemKind::UnknownWord, title, name.span, label));
+            }
         }
     }
+    places
+}
+
+/// What may be left open.
+const OPEN: &[&str] = &["lens", "support", "side"];
+
+pub(super) fn open(reading: &mut Reading, _: &str, entry: &Entry, asked: &mut Asked) {
+    let places = words(reading, entry, OPEN);
+    asked.open = places.into_iter().filter_map(|place| OPEN.get(place).copied()).collect();
+}
+
+pub(super) fn views(reading: &mut Reading, _: &str, entry: &Entry, asked: &mut Asked) {
+    asked.views = words(reading, entry, VIEWS);
 }
 
 pub(super) fn edits(reading: &mut Reading, _: &str, entry: &Entry, asked: &mut Asked) {

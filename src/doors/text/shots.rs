@@ -68,7 +68,7 @@ pub(super) struct PlannedShot<'a> {
 }
 
 impl<'a> PlannedShot<'a> {
-    fn of(shot: &'a NamedShot, usual_cautions: Option<[&'static str; 8]>) -> PlannedShot<'a> {
+    pub(super) fn of(shot: &'a NamedShot, usual_cautions: Option<[&'static str; 8]>) -> PlannedShot<'a> {
         PlannedShot {
             name: &shot.name,
             note: shot.note.as_deref(),

@@ -1884,7 +1884,7 @@ export interface Pose {
 
 /** What sort of mistake it is. The numbers are part of the interface and are never used again for something else; those of `crate::fault::FaultKind` lie under 400. */
 export type ProblemKind =
-  /** A number was refused: `Problem::fault` says why. */
+  /** A number was refused: the fault says why. */
   | "refused"
   /** The text is not what TOML or JSON is. */
   | "not_readable"
