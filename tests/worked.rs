@@ -6,7 +6,9 @@ use approx::assert_abs_diff_eq as close;
 use tablerig::optics::focus::{f_number_to_hold, third_stop_up};
 use tablerig::optics::lens::Lens;
 use tablerig::plan::plan;
-use tablerig::rig::stability::{Feet, Loads, RigState, Weight, standing};
+use tablerig::rig::feet::Feet;
+use tablerig::rig::stability::standing;
+use tablerig::rig::weights::{Loads, RigState, Weight};
 use tablerig::scene::subject::Vessel;
 use tablerig::view::outline::contents_from_far;
 

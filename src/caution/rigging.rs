@@ -5,7 +5,8 @@ use crate::brief::Brief;
 use crate::number::{Extremes, atan2_deg};
 use crate::rig::reach::{BayRoom, Placement, SupportInPicture};
 use crate::rig::sag::Sag;
-use crate::rig::stability::{Payload, Stability, push_to_tip_n};
+use crate::rig::stability::{Stability, push_to_tip_n};
+use crate::rig::weights::Payload;
 use crate::view::pose::Pose;
 
 /// What the rig came to.

@@ -2,7 +2,7 @@
 
 use super::canvas::{Canvas, Ink, Pen};
 use super::shape::Spot;
-use crate::rig::stability::RigState;
+use crate::rig::weights::RigState;
 
 /// Begins a mark at a place, on a disc of ground that keeps it legible over lines.
 fn at(canvas: &mut Canvas, place: Spot, part: &str, ground: f64) {

@@ -3,11 +3,10 @@
 //! Rigid bodies on a level floor. About each edge of the polygon of feet the weights inside restore and
 //! those outside overturn.
 
-use super::feet::EdgeMoments;
-pub use super::feet::{Edge, Feet};
+use super::feet::{EdgeMoments, Feet};
 use super::reach::Placement;
 use super::support::MOST_LEGS;
-pub use super::weights::{Loads, Payload, RigState, Weight, loads, payload};
+use super::weights::{Loads, RigState};
 use crate::number::{Extremes, STANDARD_GRAVITY, atan2_deg, hypot, turn_deg};
 use crate::vector::{Direction, Point};
 

@@ -3,8 +3,10 @@
 use proptest::prelude::*;
 use tablerig::brief::{Brief, Criteria, Shot};
 use tablerig::plan::Plan;
-use tablerig::rig::stability::{Feet, RigState, loads, standing};
+use tablerig::rig::feet::Feet;
+use tablerig::rig::stability::standing;
 use tablerig::rig::support::{Boom, Support};
+use tablerig::rig::weights::{RigState, loads};
 
 use crate::briefs::{plan_of, studio_brief};
 use crate::draws::{range_of, runs};

@@ -3,7 +3,8 @@
 use proptest::prelude::*;
 use tablerig::caution::overhead::Removal;
 use tablerig::plan::Plan;
-use tablerig::rig::stability::{RigState, Standing};
+use tablerig::rig::stability::Standing;
+use tablerig::rig::weights::RigState;
 
 use crate::briefs::{plan_of, studio_brief};
 use crate::draws::runs;

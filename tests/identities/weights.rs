@@ -3,7 +3,7 @@
 
 use tablerig::brief::Brief;
 use tablerig::plan::Plan;
-use tablerig::rig::stability::RigState;
+use tablerig::rig::weights::RigState;
 
 use crate::space::{Vector, at, cross, dot, minus, on_floor, plus, turned, unit, way};
 

@@ -5,10 +5,12 @@ use tablerig::brief::Criteria;
 use tablerig::caution::overhead::OVERHEAD_CAUTIONS;
 use tablerig::range;
 use tablerig::rig::ballast::{BallastWish, base_to_add_kg, longest_reach_mm};
+use tablerig::rig::feet::Feet;
 use tablerig::rig::reach::Placement;
 use tablerig::rig::sag::{cantilever, first_frequency_hz};
-use tablerig::rig::stability::{Feet, Loads, RigState, Weight, payload_to_tip, push_to_tip_n, standing};
+use tablerig::rig::stability::{payload_to_tip, push_to_tip_n, standing};
 use tablerig::rig::support::{MOST_LEGS, Stiffness};
+use tablerig::rig::weights::{Loads, RigState, Weight};
 use tablerig::scene::table::Side;
 use tablerig::vector::{Direction, FloorPoint};
 

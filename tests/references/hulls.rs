@@ -1,7 +1,7 @@
 //! Margins of support polygons against SciPy's ConvexHull and Shapely.
 
 use crate::rows::{Table, Tally};
-use tablerig::rig::stability::Feet;
+use tablerig::rig::feet::Feet;
 
 /// Polygons compared.
 pub(crate) const POLYGONS: usize = 400;

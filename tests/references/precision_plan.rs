@@ -11,7 +11,7 @@ use tablerig::optics::sensor::UsedArea;
 use tablerig::optics::tilt::Tilt;
 use tablerig::plan::Plan;
 use tablerig::rig::reach::{BayRoom, SupportInPicture};
-use tablerig::rig::stability::Payload;
+use tablerig::rig::weights::Payload;
 use tablerig::vector::{Direction, FloorPoint, Point};
 use tablerig::view::footprint::{Backdrop, Board, Footprint};
 use tablerig::view::outline::{Outline, Shares, SubjectDepth};

@@ -5,7 +5,7 @@ use super::border::refusal::Name;
 use crate::advice as inner_advice;
 use crate::caution::overhead;
 use crate::optics::sensor;
-use crate::rig::stability;
+use crate::rig::weights;
 use crate::scene::{subject, table};
 use crate::{brief, caution, view};
 
@@ -234,7 +234,7 @@ stands_for!(Side table::Side { Front, Right, Back, Left });
 stands_for!(JudgedBy subject::JudgedBy {
     Form, TopDetail, SideLayers, Contents, ClearLayers, DecoratedGlass, LaidTable,
 });
-stands_for!(RigState stability::RigState { AsShot, CameraOff, CounterweightOff });
+stands_for!(RigState weights::RigState { AsShot, CameraOff, CounterweightOff });
 stands_for!(Removal overhead::Removal { NoCounterweight, CameraFirst, CounterweightFirst, HoldBoth });
 stands_for!(Level caution::Level { Note, Warn, Stop });
 stands_for!(AdviceReason inner_advice::AdviceReason {

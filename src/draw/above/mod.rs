@@ -18,7 +18,8 @@ use super::{RIG_NOTE, Style};
 use crate::brief::Brief;
 use crate::number::hypot;
 use crate::plan::Plan;
-use crate::rig::stability::{RigState, Standing};
+use crate::rig::stability::Standing;
+use crate::rig::weights::RigState;
 use crate::scene::table::Side;
 use crate::vector::{FloorPoint, Point};
 

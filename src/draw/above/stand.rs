@@ -10,7 +10,7 @@ use crate::draw::mark;
 use crate::draw::plot::Plot;
 use crate::draw::shape::Spot;
 use crate::draw::sheet::Drawing;
-use crate::rig::stability::RigState;
+use crate::rig::weights::RigState;
 
 impl Above<'_> {
     /// Draws it.

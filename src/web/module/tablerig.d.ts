@@ -1038,6 +1038,13 @@ export interface Direction {
   z: number;
 }
 
+/** Drawings of a shot, each an SVG's text; `null` where it was not asked for. */
+export interface Drawings {
+  side: string | null;
+  above: string | null;
+  picture: string | null;
+}
+
 /** A drawing. */
 export interface Drawn {
   /** The SVG's text. */
@@ -1813,6 +1820,12 @@ export interface Plan {
   removal: Removal;
   /** What to look at. */
   cautions: Caution[];
+}
+
+/** A shot, planned and drawn. */
+export interface PlannedAndDrawn {
+  planned: PlannedShot;
+  drawings: Drawings;
 }
 
 /** A shoot, planned. */
@@ -2701,6 +2714,28 @@ export interface Operations {
       id?: string;
     };
     answer: Drawn;
+  };
+  /** One shot planned and drawn at once, for a page that follows every change. */
+  plan_and_draw: {
+    request: {
+      /** a shoot file: its text, or its JSON form */
+      shoot: Shoot | string;
+      /** how the text is written. Left out: JSON where the text begins with a brace. */
+      form?: "toml" | "json";
+      /** the name of a shot of the file. Left out: the only shot of the file. */
+      shot?: string;
+      /** from where it is drawn */
+      views: ("side" | "above" | "picture")[];
+      /** the unit in which lengths are written. Left out: millimetres. */
+      unit?: "millimetres" | "centimetres" | "metres" | "inches" | "feet_inches";
+      /** width in quarter millimetres of paper; 480 to 4000. Left out: 720. */
+      width?: Quantity;
+      /** most height, in the same; 240 to 4000. Left out: 460. */
+      height?: Quantity;
+      /** what identifiers inside the drawing begin with: another for each drawing on a page. Left out: shot. */
+      id?: string;
+    };
+    answer: PlannedAndDrawn;
   };
   /** Where places in the room appear in the picture of a shot. */
   project: {

@@ -9,7 +9,7 @@ use crate::doors::c::border::mirror::mirror;
 use crate::doors::c::border::refusal::name;
 use crate::doors::c::brief::Criteria;
 use crate::doors::c::status::Fault;
-use crate::rig::{ballast, stability};
+use crate::rig::{ballast, weights};
 
 /// What would make the rig stand better.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -66,7 +66,7 @@ pub unsafe extern "C" fn tablerig_ballast(
     door.answer(|door| {
         let out = door.out(ballast, name!("ballast"))?;
         let feet = door.feet(feet)?;
-        let loads: stability::Loads = door.value(loads, name!("loads"))?;
+        let loads: weights::Loads = door.value(loads, name!("loads"))?;
         let support = door.part(support)?;
         let criteria = if criteria.is_null() { brief::Criteria::DEFAULT } else { door.part(criteria)? };
         let boom_used: bool = entered(&boom_used, name!("boom_used"))?;

@@ -12,7 +12,7 @@ use crate::doors::c::point::Point;
 use crate::doors::c::status::Fault;
 use crate::doors::c::view::pose::Pose;
 use crate::range;
-use crate::rig::stability;
+use crate::rig::{feet, stability, weights};
 use crate::view::pose;
 
 /// Weights on a rig besides payload, boom and counterweight: column and legs, base, sandbags.
@@ -33,7 +33,7 @@ pub struct Payload {
     /// Moment at the head's pivot: payload weight x its centre's horizontal distance from the pivot.
     pub head_moment_n_m: f64,
 }
-mirror!(both Payload "payload" stability::Payload { mass_kg, centre_ahead_mm, centre, head_moment_n_m });
+mirror!(both Payload "payload" weights::Payload { mass_kg, centre_ahead_mm, centre, head_moment_n_m });
 
 /// A weight in the rig's own coordinates: x from the column's axis along the boom (without one: towards the
 /// table), y to its left, z up from the floor.
@@ -49,7 +49,7 @@ pub struct Weight {
     /// Above the floor.
     pub z_mm: f64,
 }
-mirror!(both Weight "weight" stability::Weight { mass_kg, x_mm, y_mm, z_mm });
+mirror!(both Weight "weight" weights::Weight { mass_kg, x_mm, y_mm, z_mm });
 
 /// What hangs on the rig.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -64,7 +64,7 @@ pub struct Loads {
     /// Column and legs, the weight on the base, and the sandbags.
     pub rest: [Weight; RESTING_WEIGHTS],
 }
-mirror!(both Loads "loads" stability::Loads { payload, boom, counterweight, rest });
+mirror!(both Loads "loads" weights::Loads { payload, boom, counterweight, rest });
 
 /// An edge of the polygon of feet: its outward direction in the rig's own coordinates.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -75,7 +75,7 @@ pub struct Edge {
     /// Component to the boom's left.
     pub y: f64,
 }
-mirror!(both Edge "edge" stability::Edge { x, y });
+mirror!(both Edge "edge" feet::Edge { x, y });
 
 /// The feet as a polygon around the column.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -92,7 +92,7 @@ pub struct Feet {
     /// The first leg's direction from the boom's, counter-clockwise.
     pub first_leg_deg: f64,
 }
-mirror!(both Feet "feet" stability::Feet { edges, count, apothem_mm, first_leg_deg } spare reserved);
+mirror!(both Feet "feet" feet::Feet { edges, count, apothem_mm, first_leg_deg } spare reserved);
 
 /// How the rig stands in one state.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -164,8 +164,8 @@ mirror!(out Stability "stability" stability::Stability {
 
 impl Door {
     /// Feet as many as a support may have, around the column.
-    pub(crate) fn feet(&mut self, feet: *const Feet) -> Result<stability::Feet, Refusal> {
-        let feet: stability::Feet = self.value(feet, name!("feet"))?;
+    pub(crate) fn feet(&mut self, feet: *const Feet) -> Result<feet::Feet, Refusal> {
+        let feet: feet::Feet = self.value(feet, name!("feet"))?;
         argument::FEET_COUNT.check(f64::from(feet.count))?;
         argument::APOTHEM_MM.check(feet.apothem_mm)?;
         Ok(feet)
@@ -191,7 +191,7 @@ pub unsafe extern "C" fn tablerig_payload(
         let lens = door.part(lens)?;
         let pose: pose::Pose = door.value(pose, name!("pose"))?;
         let head = range::HEAD_MASS_KG.check(head_mass_kg)?;
-        out.put(&stability::payload(&camera, &lens, head, &pose))
+        out.put(&weights::payload(&camera, &lens, head, &pose))
     })
 }
 
@@ -210,9 +210,9 @@ pub unsafe extern "C" fn tablerig_loads(
         let out = door.out(loads, name!("loads"))?;
         let support = door.part(support)?;
         let placement = door.placement(placement)?;
-        let payload: stability::Payload = door.value(payload, name!("payload"))?;
+        let payload: weights::Payload = door.value(payload, name!("payload"))?;
         argument::PAYLOAD_MASS_KG.check(payload.mass_kg)?;
-        out.put(&stability::loads(&support, &placement, &payload))
+        out.put(&weights::loads(&support, &placement, &payload))
     })
 }
 
@@ -233,7 +233,7 @@ pub unsafe extern "C" fn tablerig_feet(
         range::LEG_COUNT.check(f64::from(leg_count))?;
         let radius = range::FOOT_RADIUS_MM.check(foot_radius_mm)?;
         let first = range::FIRST_LEG_DEG.check(first_leg_deg)?;
-        out.put(&stability::Feet::new(leg_count, radius, first))
+        out.put(&feet::Feet::new(leg_count, radius, first))
     })
 }
 
@@ -254,9 +254,9 @@ pub unsafe extern "C" fn tablerig_standing(
     door.answer(|door| {
         let out = door.out(standing, name!("standing"))?;
         let feet = door.feet(feet)?;
-        let loads: stability::Loads = door.value(loads, name!("loads"))?;
+        let loads: weights::Loads = door.value(loads, name!("loads"))?;
         let placement = door.placement(placement)?;
-        let state: stability::RigState = entered(&rig_state, name!("rig_state"))?;
+        let state: weights::RigState = entered(&rig_state, name!("rig_state"))?;
         let height = argument::PIVOT_HEIGHT_MM.check(push_height_mm)?;
         out.put(&stability::standing(&feet, &loads, state, &placement, height))
     })
@@ -278,7 +278,7 @@ pub unsafe extern "C" fn tablerig_stability(
     door.answer(|door| {
         let out = door.out(stability, name!("stability"))?;
         let feet = door.feet(feet)?;
-        let loads: stability::Loads = door.value(loads, name!("loads"))?;
+        let loads: weights::Loads = door.value(loads, name!("loads"))?;
         let placement = door.placement(placement)?;
         let height = argument::PIVOT_HEIGHT_MM.check(pivot_height_mm)?;
         out.put(&stability::stability(&feet, &loads, &placement, height))
