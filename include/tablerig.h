@@ -674,6 +674,11 @@ enum TablerigCautionCode
     TABLERIG_CAUTION_CODE_BOOM_IN_PICTURE = 311,
     /** Camera or pivot would be in the table: the value is the lowest point over the table top. */
     TABLERIG_CAUTION_CODE_CAMERA_MEETS_TABLE = 312,
+    /**
+     * The boom would pass through the camera: the value is its distance from the lens axis, the limit the
+     * socket's. Turn the camera, or stand on another side.
+     */
+    TABLERIG_CAUTION_CODE_BOOM_MEETS_CAMERA = 313,
     /** The payload is this share of the payload that would tip the stand. */
     TABLERIG_CAUTION_CODE_PAYLOAD_SHARE = 401,
     /** As shot, the restoring moment is only this many times the overturning one. */

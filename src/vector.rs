@@ -3,7 +3,7 @@
 //! The origin is on the floor under the centre of the table: x to the right as seen from the table's
 //! front edge, y away from the front edge, z up. Lengths are millimetres.
 
-use crate::number::sin_cos_deg;
+use crate::number::{sin_cos_deg, sqrt};
 
 /// A place in the room.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -89,4 +89,20 @@ impl Direction {
         let (sin, cos) = sin_cos_deg(angle_deg);
         Direction { x: cos * self.x - sin * self.y, y: sin * self.x + cos * self.y, z: self.z }
     }
+}
+
+/// The shortest distance between two straight pieces, each given by its ends (Ericson, Real-Time Collision
+/// Detection, 5.1.9).
+pub(crate) fn between_pieces_mm(first: (Point, Point), second: (Point, Point)) -> f64 {
+    let (u, v) = (first.0.to(first.1), second.0.to(second.1));
+    let w = second.0.to(first.0);
+    let (a, b, c, d, e) = (u.dot(u), u.dot(v), v.dot(v), u.dot(w), v.dot(w));
+    let share = |of: f64, whole: f64| if whole > 0.0 { (of / whole).clamp(0.0, 1.0) } else { 0.0 };
+    // Nearest on the first to the other's line; on the second to that; and on the first again, in case the
+    // second's place had to move to an end.
+    let along = share(b * e - c * d, a * c - b * b);
+    let across = share(b * along + e, c);
+    let along = share(b * across - d, a);
+    let gap = second.0.along(v, across).to(first.0.along(u, along));
+    sqrt(gap.dot(gap))
 }

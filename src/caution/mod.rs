@@ -90,6 +90,7 @@ codes! {
     ColumnInPicture = 310, "mm", "The column would be in the picture over this length.";
     BoomInPicture = 311, "mm", "The boom would be in the picture over this length.";
     CameraMeetsTable = 312, "mm", "Camera or pivot would be in the table: the value is the lowest point over the table top.";
+    BoomMeetsCamera = 313, "mm", "The boom would pass through the camera: the value is its distance from the lens axis, the limit the socket's. Turn the camera, or stand on another side.";
 
     PayloadShare = 401, "", "The payload is this share of the payload that would tip the stand.";
     FactorAsShot = 402, "", "As shot, the restoring moment is only this many times the overturning one.";

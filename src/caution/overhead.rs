@@ -53,7 +53,9 @@ impl Removal {
     /// One sentence.
     pub const fn sentence(self) -> &'static str {
         match self {
-            Removal::NoCounterweight => "No counterweight is on: lower the camera before taking it off.",
+            Removal::NoCounterweight => {
+                "There is no counterweight to take off: hold the camera while it is loosened."
+            }
             Removal::CameraFirst => {
                 "Take the camera off first, then the counterweight; put them on the other way round. Hold the boom meanwhile."
             }

@@ -149,7 +149,11 @@ fn hidden_by_near_edge_mm(found: &PictureFindings<'_>, pupil_height_mm: f64) -> 
     let to_aim = found.pose.pupil.to(found.pose.aim);
     let level = to_aim.x * forward.x + to_aim.y * forward.y;
     match found.brief.table.crossing_mm(from, forward) {
-        Some((entry, _)) if entry > 0.0 && entry < level => -pupil_height_mm * (level / entry - 1.0),
+        Some((entry, _)) if entry > 0.0 && entry < level => {
+            let hidden = -pupil_height_mm * (level / entry - 1.0);
+            let height = found.brief.subject.height_mm;
+            if height > 0.0 { hidden.smaller(height) } else { hidden }
+        }
         _ => 0.0,
     }
 }

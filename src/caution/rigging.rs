@@ -7,6 +7,7 @@ use crate::rig::reach::{BayRoom, Placement, SupportInPicture};
 use crate::rig::sag::Sag;
 use crate::rig::stability::{Stability, push_to_tip_n};
 use crate::rig::weights::Payload;
+use crate::vector::between_pieces_mm;
 use crate::view::pose::Pose;
 
 /// What the rig came to.
@@ -75,6 +76,13 @@ fn reach_and_room(found: &RiggingFindings<'_>, cautions: &mut Cautions) {
         }
     }
     cautions.under(Code::CameraMeetsTable, Level::Stop, lowest, 0.0);
+    if let Some(tail_end) = placement.tail_end {
+        let camera = &found.brief.camera;
+        let back = pose.sensor.along(pose.forward, -camera.body_behind_mm);
+        let front = pose.sensor.along(pose.forward, front.larger(camera.socket_ahead_mm));
+        let apart = between_pieces_mm((tail_end, pose.pivot), (back, front));
+        cautions.under(Code::BoomMeetsCamera, Level::Stop, apart, camera.socket_below_mm);
+    }
 }
 
 fn standing(found: &RiggingFindings<'_>, cautions: &mut Cautions) {
@@ -118,7 +126,10 @@ fn standing(found: &RiggingFindings<'_>, cautions: &mut Cautions) {
     let push = push_to_tip_n(as_shot.total_mass_kg, as_shot.margin_mm, height);
     let weight_n = as_shot.total_mass_kg * crate::number::STANDARD_GRAVITY;
     let needed = (criteria.push_share_warn * weight_n).smaller(criteria.push_most_n);
-    cautions.under(Code::PushToTip, Level::Warn, push, needed);
+    // What weighs nothing needs no push at all.
+    if push < needed || as_shot.total_mass_kg <= 0.0 {
+        cautions.add(Code::PushToTip, Level::Warn, push, needed);
+    }
     let springy = found.sag.is_some_and(|sag| sag.frequency_hz < criteria.springy_frequency_hz);
     if springy {
         cautions.under(Code::SpringyBoom, Level::Warn, as_shot.factor, criteria.springy_factor_warn);

@@ -42,7 +42,8 @@ Examples:
   tablerig plan shoot.toml --json               every number in full, for programs
 
 Exit status: 0 all shots can be rigged, 1 some shot cannot be done as asked (a stop caution), does not fit or is \
-not set within its tolerances, or a question has no answer, 2 the input is wrong.
+not set within its tolerances, or a question has no answer, 2 the input is wrong, 3 the \
+output could not be written. order, book, sheet, draw and sweep answer with 0 and mark such shots.
 
 The figures are computed: makers' ratings, local codes and a qualified rigger decide.";
 

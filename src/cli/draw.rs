@@ -61,12 +61,23 @@ pub(crate) fn draw(page: &mut Page, flags: &DrawFlags) -> Result<Drawn, Failure>
             None => Err(Failure::input("give -o FOLDER to write the three drawings, or --view to print one")),
         };
     };
-    let mut written = Vec::new();
-    for view in views {
-        let path = folder.join(format!("{}-{}.svg", plain(&shot.name), word(view)));
-        write::whole(&path, svg(view, shot, &style).as_bytes())?;
+    // A name that had to be altered may be another's: its place in the list tells them apart.
+    let mut name = plain(&shot.name);
+    if name != shot.name {
+        let place = file.shots.iter().position(|other| other.name == shot.name).unwrap_or(0);
+        name = format!("{name}~{}", place + 1);
+    }
+    let files: Vec<(PathBuf, Vec<u8>)> = views
+        .into_iter()
+        .map(|view| {
+            let path = folder.join(format!("{name}-{}.svg", word(view)));
+            (path, svg(view, shot, &style).into_bytes())
+        })
+        .collect();
+    write::all(&files)?;
+    let written: Vec<PathBuf> = files.into_iter().map(|(path, _)| path).collect();
+    for path in &written {
         page.paragraph(&format!("{}", path.display()));
-        written.push(path);
     }
     Ok(Drawn::Written(json!({ "shot": shot.name, "written": written })))
 }

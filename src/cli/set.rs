@@ -130,7 +130,10 @@ fn measured(
     }
     match draft.set(Some(shot.plan.pose.aim.z_mm)) {
         Some(measured) => Ok((measured, flags.roll, false)),
-        None => Err(Failure::input("these measurements make none of the three sets; see --help")),
+        None => Err(Failure::input(
+            "these measurements do not tell where the camera is: give --sensor-distance and --elevation, or \
+             --sensor-height and --horizontal-distance, or --sensor-height and --sensor-distance",
+        )),
     }
 }
 
@@ -141,6 +144,10 @@ fn append(flags: &SetFlags, entry: &LogEntry) -> Result<PathBuf, Failure> {
         _ => return Err(Failure::input("--write needs a shoot file of your own to write to")),
     };
     let unread = |error| Failure::input(format!("{} cannot be read: {error}", path.display()));
+    // A pipe would be read twice, and never end.
+    if !std::fs::metadata(&path).map_err(unread)?.is_file() {
+        return Err(Failure::input(format!("--write needs an ordinary file; {} is none", path.display())));
+    }
     let bytes = std::fs::read(&path).map_err(unread)?;
     let text = String::from_utf8_lossy(&bytes);
     let (mark, text) = match text.strip_prefix('\u{feff}') {

@@ -23,20 +23,38 @@ fn failed(path: &Path, error: &std::io::Error) -> Failure {
 
 /// Writes a file, or puts another in its place.
 pub(crate) fn whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    all(&[(path.to_path_buf(), bytes.to_vec())])
+}
+
+/// Writes several files, or none of them: all are written beside their places before the first is moved.
+pub(crate) fn all(files: &[(PathBuf, Vec<u8>)]) -> Result<(), Failure> {
+    let mut ready = Vec::new();
+    for (path, bytes) in files {
+        ready.push((path, beside(path, bytes).map_err(|error| failed(path, &error))?));
+    }
+    for (path, (beside, target)) in ready {
+        beside.persist(target).map_err(|error| failed(path, &error.error))?;
+    }
+    Ok(())
+}
+
+/// The file's bytes in a file beside it, and where that is to be moved.
+fn beside(path: &Path, bytes: &[u8]) -> std::io::Result<(NamedTempFile, PathBuf)> {
     // A link stays one: what it leads to is exchanged.
     let target: PathBuf = std::fs::canonicalize(path).unwrap_or_else(|_| path.to_path_buf());
-    let write = || -> std::io::Result<()> {
-        let mut beside = NamedTempFile::new_in(folder(&target))?;
-        beside.write_all(bytes)?;
-        beside.as_file().sync_all()?;
-        match std::fs::metadata(&target) {
-            Ok(known) => beside.as_file().set_permissions(known.permissions())?,
-            Err(_) => readable(beside.as_file())?,
+    let mut beside = NamedTempFile::new_in(folder(&target))?;
+    beside.write_all(bytes)?;
+    beside.as_file().sync_all()?;
+    match std::fs::metadata(&target) {
+        Ok(known) if known.is_dir() => return Err(std::io::ErrorKind::IsADirectory.into()),
+        Ok(known) if known.permissions().readonly() => {
+            return Err(std::io::ErrorKind::PermissionDenied.into());
         }
-        beside.persist(&target).map_err(|error| error.error)?;
-        Ok(())
-    };
-    write().map_err(|error| failed(path, &error))
+        Ok(known) => beside.as_file().set_permissions(known.permissions())?,
+        Err(error) if error.kind() == std::io::ErrorKind::NotFound => readable(beside.as_file())?,
+        Err(error) => return Err(error),
+    }
+    Ok((beside, target))
 }
 
 /// What anybody may read, as files usually are; temporary ones are their owner's alone.

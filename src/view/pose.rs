@@ -36,16 +36,17 @@ impl Orientation {
             cos_elevation: ce,
             sin_bearing: sb,
             cos_bearing: cb,
-            forward: Direction { x: -sb * ce, y: cb * ce, z: -se },
+            // Differences from 0, so that nothing comes out as -0.
+            forward: Direction { x: 0.0 - sb * ce, y: cb * ce, z: 0.0 - se },
             right: Direction { x: cb, y: sb, z: 0.0 },
-            up: Direction { x: -sb * se, y: cb * se, z: ce },
+            up: Direction { x: 0.0 - sb * se, y: cb * se, z: ce },
         }
     }
 
     /// The level direction in which the camera looks; straight overhead, the one in which the top of the
     /// frame points.
     pub fn level_forward(&self) -> Direction {
-        Direction { x: -self.sin_bearing, y: self.cos_bearing, z: 0.0 }
+        Direction { x: 0.0 - self.sin_bearing, y: self.cos_bearing, z: 0.0 }
     }
 }
 

@@ -169,5 +169,20 @@ fn in_picture() -> Vec<Case> {
             move |_| -JUST * 135.0,
             0.0,
         ),
+        case(
+            Code::BoomMeetsCamera,
+            Level::Stop,
+            // Overhead, the pivot 135 beside the axis in the direction of the bearing: a boom from the back
+            // passes the axis as far off as the pivot lies to the right.
+            both(
+                with(overhead(), |brief| brief.shot.side = Some(Side::Back)),
+                under_over(1.0 / 3.0),
+                |brief, sine| {
+                    brief.shot.bearing_deg = sine.asin().to_degrees();
+                },
+            ),
+            |plan| plan.pose.pivot.x_mm.abs(),
+            45.0,
+        ),
     ]
 }

@@ -83,7 +83,7 @@ fn nothing_is_written_where_something_is_wrong() {
     let to = path.to_str().expect("a plain path");
     for (arguments, words) in [
         (set("soop", to, &["--write"]), "did you mean soup?"),
-        (Vec::from(["set", "soup", to, "--elevation", "60", "--write"]), "make none of the three sets"),
+        (Vec::from(["set", "soup", to, "--elevation", "60", "--write"]), "do not tell where the camera is"),
         (
             Vec::from(["set", "soup", to, "--sensor-distance", "50", "--elevation", "95", "--write"]),
             "--elevation 95 deg is too large",

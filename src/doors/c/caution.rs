@@ -80,6 +80,9 @@ pub enum CautionCode {
     BoomInPicture = 311,
     /// Camera or pivot would be in the table: the value is the lowest point over the table top.
     CameraMeetsTable = 312,
+    /// The boom would pass through the camera: the value is its distance from the lens axis, the limit the
+    /// socket's. Turn the camera, or stand on another side.
+    BoomMeetsCamera = 313,
     /// The payload is this share of the payload that would tip the stand.
     PayloadShare = 401,
     /// As shot, the restoring moment is only this many times the overturning one.
@@ -121,7 +124,7 @@ stands_for!(CautionCode caution::CautionCode {
     HorizonInFrame, TableFromBelow, NearEdgeHidesFoot, TableEndsInFrame, SubjectCut, StretchShows,
     ElevationOutsideAdvice, SubjectOverhangsTable, PivotTooHigh, PivotTooLow, BoomMissing, BoomTooShort,
     CeilingTooLow, FeetOutsideBay, TailOutsideBay, CameraOutsideBay, NoRoomBehindCamera,
-    ColumnInPicture, BoomInPicture, CameraMeetsTable, PayloadShare, FactorAsShot, FactorCameraOff,
+    ColumnInPicture, BoomInPicture, CameraMeetsTable, BoomMeetsCamera, PayloadShare, FactorAsShot, FactorCameraOff,
     FactorCounterweightOff, TiltToTip, PushToTip, SpringyBoom, SupportLoadRating, BoomLoadRating,
     ClampMomentRating, HeadLoadRating, HeadMomentRating, FloorNotLevel, SagMovesAim, LoadOverhead,
 });

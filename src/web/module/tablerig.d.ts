@@ -816,6 +816,8 @@ export type CautionCode =
   | "boom_in_picture"
   /** Camera or pivot would be in the table: the value is the lowest point over the table top. */
   | "camera_meets_table"
+  /** The boom would pass through the camera: the value is its distance from the lens axis, the limit the socket's. Turn the camera, or stand on another side. */
+  | "boom_meets_camera"
   /** The payload is this share of the payload that would tip the stand. */
   | "payload_share"
   /** As shot, the restoring moment is only this many times the overturning one. */
