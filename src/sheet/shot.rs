@@ -194,7 +194,8 @@ fn standing(shot: &SheetShot<'_>) -> Markup {
     let factor = |factor: f64| if factor > 99.0 { String::from("over 99") } else { decimals(factor, 1) };
     let state = |name: &str, state: &Standing| {
         let push = with_unit(&decimals(state.push_to_tip_n, 0), "N");
-        format!("{name} {}, {push}, {}", degrees(state.tilt_to_tip_deg), factor(state.factor))
+        let tilt = degrees(state.tilt_to_tip_deg);
+        format!("{name} at {tilt} of tilt or a push of {push}, moments {} to 1", factor(state.factor))
     };
     let mut states =
         Vec::from([state("as shot", &stability.as_shot), state("camera off", &stability.camera_off)]);
@@ -205,9 +206,9 @@ fn standing(shot: &SheetShot<'_>) -> Markup {
         tr.stands {
             td.tick {}
             td colspan="4" {
-                strong { "Tips at" } " " (states.join("; "))
+                strong { "Tips" } " " (states.join("; "))
                 span.quiet {
-                    " (tilt of the floor, push sideways at the pivot, restoring over overturning moment; "
+                    " (the floor's tilt; pushed sideways at the pivot; restoring to overturning moment; "
                     (kilograms(plan.payload.mass_kg)) " on the pivot). "
                 }
                 strong { (plan.removal.sentence()) }
