@@ -31,6 +31,55 @@ static char *asked(const char *request)
     }
 }
 
+/* Length of the JSON string that begins with the quotation mark at `text`, both marks counted. */
+static size_t string_length(const char *text)
+{
+    size_t end = 1;
+    while (text[end] != '"' && text[end] != '\0') {
+        end += text[end] == '\\' ? 2 : 1;
+    }
+    return end + 1;
+}
+
+/* 0 where every question about the built-in shoot, all of it invented, is answered. */
+static int whole_shoot(void)
+{
+    /* Which lens, support and side; what would make a shot possible; does it fit; what to book; in which order. */
+    static const char *const questions[] = {
+        "{\"operation\": \"choose\", \"shoot\": %s, \"shot\": \"loaf\"}",
+        "{\"operation\": \"smallest_changes\", \"shoot\": %s, \"shot\": \"breakfast-long\"}",
+        "{\"operation\": \"fit\", \"shoot\": %s}",
+        "{\"operation\": \"book\", \"shoot\": %s}",
+        "{\"operation\": \"order\", \"shoot\": %s}",
+    };
+    /* The text of a shoot file, a JSON string as it stands, goes into the questions. */
+    char *demo = asked("{\"operation\": \"demo\"}");
+    const char *shoot = demo == NULL ? NULL : strstr(demo, "\"text\":\"");
+    size_t i;
+    int wrong = shoot == NULL;
+    if (shoot != NULL) {
+        shoot += strlen("\"text\":");
+    }
+    for (i = 0; i < sizeof questions / sizeof *questions && !wrong; i++) {
+        size_t length = string_length(shoot);
+        char *request = malloc(strlen(questions[i]) + length + 1);
+        char *reply = NULL;
+        if (request != NULL) {
+            const char *gap = strstr(questions[i], "%s");
+            sprintf(request, "%.*s%.*s%s", (int)(gap - questions[i]), questions[i], (int)length, shoot, gap + 2);
+            reply = asked(request);
+        }
+        if (reply == NULL || strncmp(reply, "{\"ok\":", 6) != 0) {
+            fprintf(stderr, "question %u: %.300s\n", (unsigned)i, reply == NULL ? "no reply" : reply);
+            wrong = 1;
+        }
+        free(reply);
+        free(request);
+    }
+    free(demo);
+    return wrong;
+}
+
 int main(void)
 {
     /* An 85 mm lens shows 60 cm from 1.5 m, on a sensor 36 mm wide: f = s / (W / w + 1). */
@@ -39,7 +88,7 @@ int main(void)
     /* A list longer than the first buffer. */
     char *fields = asked("{\"operation\": \"fields\"}");
     char *refused = asked("{\"operation\": \"third_stop\", \"f_number\": 0.1}");
-    int wrong = 0;
+    int wrong = whole_shoot();
     if (focal == NULL || strcmp(focal, "{\"ok\":{\"focal_length_mm\":84.90566037735849}}") != 0) {
         fprintf(stderr, "focal length: %s\n", focal == NULL ? "no reply" : focal);
         wrong = 1;
