@@ -195,7 +195,7 @@ fn standing(shot: &SheetShot<'_>) -> Markup {
     let state = |name: &str, state: &Standing| {
         let push = with_unit(&decimals(state.push_to_tip_n, 0), "N");
         let tilt = degrees(state.tilt_to_tip_deg);
-        format!("{name} at {tilt} of tilt or a push of {push}, moments {} to 1", factor(state.factor))
+        format!("{name} {tilt} or {push}, {} to 1", factor(state.factor))
     };
     let mut states =
         Vec::from([state("as shot", &stability.as_shot), state("camera off", &stability.camera_off)]);
@@ -206,9 +206,9 @@ fn standing(shot: &SheetShot<'_>) -> Markup {
         tr.stands {
             td.tick {}
             td colspan="4" {
-                strong { "Tips" } " " (states.join("; "))
+                strong { "Tips at" } " " (states.join("; "))
                 span.quiet {
-                    " (the floor's tilt; pushed sideways at the pivot; restoring to overturning moment; "
+                    " (the floor's tilt or a push at the pivot, restoring to overturning moment; "
                     (kilograms(plan.payload.mass_kg)) " on the pivot). "
                 }
                 strong { (plan.removal.sentence()) }
