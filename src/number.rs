@@ -43,9 +43,12 @@ pub(crate) fn sqrt(x: f64) -> f64 {
     libm::sqrt(x)
 }
 
+/// √(x² + y²).
 #[inline]
 pub(crate) fn hypot(x: f64, y: f64) -> f64 {
-    libm::hypot(x, y)
+    let squares = x * x + y * y;
+    // The sum neither lost a square under the smallest number nor passed the largest.
+    if squares > 1e-280 && squares < 1e280 { libm::sqrt(squares) } else { libm::hypot(x, y) }
 }
 
 #[inline]
@@ -62,10 +65,6 @@ pub(crate) fn ln(x: f64) -> f64 {
     libm::log(x)
 }
 
-pub(crate) fn log2(x: f64) -> f64 {
-    libm::log2(x)
-}
-
 pub(crate) fn exp2(x: f64) -> f64 {
     libm::exp2(x)
 }
@@ -74,24 +73,36 @@ pub(crate) fn cbrt(x: f64) -> f64 {
     libm::cbrt(x)
 }
 
+/// 1.5 × 2⁵²: a number up to 2⁵¹ added to it is rounded to a whole one, which then stands in the sum's last
+/// bits.
+const ROUNDS: f64 = 6_755_399_441_055_744.0;
+/// 2⁵¹.
+const MOST_ROUNDED: f64 = 2_251_799_813_685_248.0;
+
 #[inline]
 pub(crate) fn floor(x: f64) -> f64 {
-    libm::floor(x)
+    if x.abs() < MOST_ROUNDED {
+        let nearest = (x + ROUNDS) - ROUNDS;
+        if nearest > x { nearest - 1.0 } else { nearest }
+    } else {
+        libm::floor(x)
+    }
 }
 
 #[inline]
 pub(crate) fn ceil(x: f64) -> f64 {
-    libm::ceil(x)
+    0.0 - floor(0.0 - x)
 }
 
 /// Angle of the direction (x, y) in radians.
+#[inline]
 pub(crate) fn atan2(y: f64, x: f64) -> f64 {
-    libm::atan2(y, x)
+    if x > 0.0 { libm::atan(y / x) } else { libm::atan2(y, x) }
 }
 
 /// Angle of the direction (x, y) in degrees, in (-180, 180].
 pub(crate) fn atan2_deg(y: f64, x: f64) -> f64 {
-    libm::atan2(y, x) * DEGREES_PER_RADIAN
+    atan2(y, x) * DEGREES_PER_RADIAN
 }
 
 /// Arc sine in degrees; the argument lies within -1 and 1.
@@ -109,21 +120,19 @@ pub(crate) fn sin_cos(radians: f64) -> (f64, f64) {
     libm::sincos(radians)
 }
 
-/// Sine and cosine of an angle in degrees.
+/// Sine and cosine of an angle in degrees, under 2⁵¹ quarter turns.
 pub(crate) fn sin_cos_deg(angle_deg: f64) -> (f64, f64) {
-    let quarters = libm::floor(angle_deg / 90.0 + 0.5);
+    let rounded = angle_deg * (1.0 / 90.0) + ROUNDS;
+    let quarters = rounded - ROUNDS;
     // Exact: both terms are multiples of the angle's last place and the difference is the smaller.
     let rest = (angle_deg - 90.0 * quarters) * RADIANS_PER_DEGREE;
     let (sin, cos) = if rest == 0.0 { (0.0, 1.0) } else { libm::sincos(rest) };
-    let quarter = quarters - 4.0 * libm::floor(quarters / 4.0);
-    if quarter == 0.0 {
-        (sin, cos)
-    } else if quarter == 1.0 {
-        (cos, 0.0 - sin)
-    } else if quarter == 2.0 {
-        (0.0 - sin, 0.0 - cos)
-    } else {
-        (0.0 - cos, sin)
+    // The quarter's number stands in the sum's last two bits.
+    match rounded.to_bits() & 3 {
+        0 => (sin, cos),
+        1 => (cos, 0.0 - sin),
+        2 => (0.0 - sin, 0.0 - cos),
+        _ => (0.0 - cos, sin),
     }
 }
 
@@ -135,7 +144,7 @@ pub(crate) fn tan_deg(angle_deg: f64) -> f64 {
 
 /// The angle turned into [0, 360) degrees.
 pub(crate) fn turn_deg(angle_deg: f64) -> f64 {
-    let turned = angle_deg - 360.0 * libm::floor(angle_deg / 360.0);
+    let turned = angle_deg - 360.0 * floor(angle_deg / 360.0);
     if turned >= 360.0 { 0.0 } else { turned }
 }
 

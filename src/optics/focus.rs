@@ -6,7 +6,7 @@
 //! pupil along the axis unless the name says otherwise.
 
 use super::lens::{FocusedLens, Lens};
-use crate::number::{Extremes, ceil, exp2, ln_1p, log2};
+use crate::number::{Extremes, ceil, ln_1p};
 
 /// Wavelength for which diffraction is reckoned: green light.
 pub const WAVELENGTH_MM: f64 = 550e-6;
@@ -120,26 +120,34 @@ const ENGRAVED: [f64; 61] = [
     256.0, 287.0, 323.0, 362.0, 406.0, 456.0, 512.0,
 ];
 /// Sixths of a doubling at the first entry.
-const FIRST: f64 = -6.0;
-const LAST: f64 = 54.0;
+const FIRST: i32 = -6;
+const LAST: i32 = 54;
+/// 2^(k/6) for k from 0 to 5: with whole doublings, every third stop.
+const SIXTHS: [f64; 6] = [
+    1.0,
+    1.122_462_048_309_373,
+    1.259_921_049_894_873_2,
+    core::f64::consts::SQRT_2,
+    1.587_401_051_968_199_4,
+    1.781_797_436_280_678_6,
+];
 
-fn third_stop(sixths: f64) -> ThirdStop {
-    let f_number = exp2(sixths / 6.0);
+/// 2^(k/6) for k from -6 to 54.
+fn third_stop(sixths: i32) -> ThirdStop {
+    let doublings = f64::from_bits(((1023 + i64::from(sixths.div_euclid(6))) as u64) << 52);
+    let f_number = doublings * SIXTHS.get(sixths.rem_euclid(6) as usize).copied().unwrap_or(1.0);
     let engraved = ENGRAVED.get((sixths - FIRST) as usize).copied().unwrap_or(f_number);
     ThirdStop { f_number, engraved }
 }
 
-/// Sixths of a doubling of the smallest third stop at or above an f-number.
-fn sixths_up(f_number: f64) -> f64 {
-    let sixths = ceil(6.0 * log2(f_number));
-    // The logarithm's rounding may land one step off either way.
-    if exp2((sixths - 1.0) / 6.0) >= f_number {
-        sixths - 1.0
-    } else if exp2(sixths / 6.0) < f_number {
-        sixths + 1.0
-    } else {
-        sixths
-    }
+/// Sixths of a doubling of the smallest third stop at or above an f-number over 0: whole doublings from its
+/// exponent, the rest by comparing with the sixths.
+fn sixths_up(f_number: f64) -> i32 {
+    let bits = f_number.to_bits();
+    let doublings = (bits >> 52) as i32 - 1023;
+    let rest = f64::from_bits(bits & 0x000f_ffff_ffff_ffff | 0x3ff0_0000_0000_0000);
+    let under = SIXTHS.iter().filter(|sixth| **sixth < rest).count();
+    6 * doublings + under as i32
 }
 
 /// The smallest third stop at or above an f-number (ISO 517 scale, exact values 2^(k/6)), within f/0.5 to
@@ -153,19 +161,18 @@ pub fn third_stop_down(f_number: f64) -> ThirdStop {
     if f_number <= 0.5 {
         return third_stop(FIRST);
     }
-    let up = sixths_up(f_number);
-    let sixths = if exp2(up / 6.0) <= f_number { up } else { up - 1.0 };
-    third_stop(sixths.clamp(FIRST, LAST))
+    let up = sixths_up(f_number).clamp(FIRST, LAST + 1);
+    let stop = third_stop(up);
+    if stop.f_number <= f_number && up <= LAST { stop } else { third_stop(up - 1) }
 }
 
 /// The engraved f-number as the scale's exact value: the third stop whose engraving it is, or else itself.
 fn on_scale(f_number: f64) -> ThirdStop {
-    for (index, engraved) in ENGRAVED.iter().enumerate() {
-        if *engraved == f_number {
-            return third_stop(FIRST + index as f64);
-        }
+    let index = ENGRAVED.partition_point(|engraved| *engraved < f_number);
+    match ENGRAVED.get(index) {
+        Some(engraved) if *engraved == f_number => third_stop(FIRST + index as i32),
+        _ => ThirdStop { f_number, engraved: f_number },
     }
-    ThirdStop { f_number, engraved: f_number }
 }
 
 /// Depth of field at an f-number: near limit m f s / (m f + N c), far limit m f s / (m f - N c), infinite
