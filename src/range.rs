@@ -28,16 +28,23 @@ impl Range {
     }
 
     /// The value, or a fault where it is not finite or lies outside the bounds.
+    #[inline]
     pub fn check(&self, value: f64) -> Result<f64, Fault> {
-        if !value.is_finite() {
-            Err(self.fault(FaultKind::NotFinite, value))
+        // No NaN lies between two bounds, and every bound is finite.
+        if value >= self.least && value <= self.most { Ok(value) } else { Err(self.refused(value)) }
+    }
+
+    /// Why a value outside the bounds is refused.
+    #[cold]
+    fn refused(&self, value: f64) -> Fault {
+        let kind = if !value.is_finite() {
+            FaultKind::NotFinite
         } else if value < self.least {
-            Err(self.fault(FaultKind::TooSmall, value))
-        } else if value > self.most {
-            Err(self.fault(FaultKind::TooLarge, value))
+            FaultKind::TooSmall
         } else {
-            Ok(value)
-        }
+            FaultKind::TooLarge
+        };
+        self.fault(kind, value)
     }
 
     /// As [`Range::check`], for a value that may be left out.
