@@ -258,19 +258,24 @@ pub fn support_in_picture(
     support: &Support,
     placement: &Placement,
 ) -> SupportInPicture {
-    let across = view.pose.right;
     let top = placement.clamp_height_mm.larger(0.0);
+    let (foot, upright) = (view.seen(placement.column.at_height(0.0)), view.upright());
     let mut column_mm = 0.0_f64;
     for beside in [-support.column_radius_mm, 0.0, support.column_radius_mm] {
-        let at = placement.column.along(across, beside);
+        let foot = foot.beside(beside);
         let length = |from: f64, to: f64| {
-            if from < to { view.length_in_frame_mm(at.at_height(from), at.at_height(to)) } else { 0.0 }
+            let (start, end) = view.part_in_frame(&foot.along(&upright, from), &foot.along(&upright, to));
+            if from < to && start < end { (end - start) * (to - from) } else { 0.0 }
         };
-        let seen = match hidden_by_table_mm(view.pose.pupil, table, at) {
-            Some((from, to)) => length(0.0, top.smaller(from)) + length(to.larger(0.0), top),
-            None => length(0.0, top),
-        };
-        column_mm = column_mm.larger(seen);
+        let all = length(0.0, top);
+        if all > column_mm {
+            let at = placement.column.along(view.pose.right, beside);
+            let seen = match hidden_by_table_mm(view.pose.pupil, table, at) {
+                Some((from, to)) => length(0.0, top.smaller(from)) + length(to.larger(0.0), top),
+                None => all,
+            };
+            column_mm = column_mm.larger(seen);
+        }
     }
     let boom_mm = match placement.tail_end {
         Some(end) => view.length_in_frame_mm(end, view.pose.pivot),

@@ -2,7 +2,7 @@
 
 use super::projection::{PicturePoint, View};
 use crate::number::Extremes;
-use crate::scene::table::{Side, Table};
+use crate::scene::table::Table;
 use crate::vector::{Direction, FloorPoint};
 
 /// The smallest board or cloth on the table that fills the frame.
@@ -106,10 +106,12 @@ pub fn footprint(view: &View, table: &Table, bearing_deg: f64) -> Footprint {
         }),
         _ => None,
     };
-    let top = |corner: FloorPoint| corner.at_height(z);
-    let edges_in_frame = Side::ALL.map(|side| {
-        let (from, to) = table.edge(side);
-        view.length_in_frame_mm(top(from), top(to)) > 0.0
+    let table_corners = table.corners().map(|corner| view.seen(corner.at_height(z)));
+    // The edges run from each corner to the next, in the order of the sides.
+    let [a, b, c, d] = &table_corners;
+    let edges_in_frame = [(a, b), (b, c), (c, d), (d, a)].map(|(from, to)| {
+        let (start, end) = view.part_in_frame(from, to);
+        end > start
     });
     Footprint {
         corners: corners.map(|corner| corner.map(|at| at.floor())),
@@ -122,7 +124,13 @@ pub fn footprint(view: &View, table: &Table, bearing_deg: f64) -> Footprint {
         depth_mm: board.map(|board| board.depth_mm),
         from_below: false,
         edges_in_frame,
-        table_share: Some(view.covered_share(table.corners().map(top))),
+        table_share: Some(if edges_in_frame.contains(&true) {
+            view.covered_by(&table_corners)
+        } else if view.is_covered_by(&table_corners) {
+            1.0
+        } else {
+            0.0
+        }),
         board,
     }
 }

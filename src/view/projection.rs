@@ -33,17 +33,35 @@ pub struct View {
 
 /// A place in the camera's own coordinates: right, up, and depth along the axis from the pupil.
 #[derive(Clone, Copy, Debug, PartialEq)]
-struct Seen {
+pub(crate) struct Seen {
     right: f64,
     up: f64,
     depth: f64,
 }
 
 impl Seen {
+    /// The place so far to the right.
+    #[inline]
+    pub(crate) fn beside(&self, right: f64) -> Seen {
+        Seen { right: self.right + right, ..*self }
+    }
+
+    /// The place so far from here along a direction given in the same coordinates.
+    #[inline]
+    pub(crate) fn along(&self, direction: &Seen, distance: f64) -> Seen {
+        Seen {
+            right: self.right + distance * direction.right,
+            up: self.up + distance * direction.up,
+            depth: self.depth + distance * direction.depth,
+        }
+    }
+
+    #[inline]
     fn dot(&self, other: &Seen) -> f64 {
         self.right * other.right + self.up * other.up + self.depth * other.depth
     }
 
+    #[inline]
     fn cross(&self, other: &Seen) -> Seen {
         Seen {
             right: self.up * other.depth - self.depth * other.up,
@@ -51,6 +69,20 @@ impl Seen {
             depth: self.right * other.up - self.up * other.right,
         }
     }
+}
+
+/// The planes through the pupil and each side of a flat convex four-cornered shape, by their directions
+/// into it.
+fn sides_of(corners: &[Seen; 4]) -> [Seen; 4] {
+    let [a, b, c, d] = corners;
+    [(a, b, c), (b, c, d), (c, d, a), (d, a, b)].map(|(from, to, within)| {
+        let normal = from.cross(to);
+        if normal.dot(within) < 0.0 {
+            Seen { right: -normal.right, up: -normal.up, depth: -normal.depth }
+        } else {
+            normal
+        }
+    })
 }
 
 /// Enough for a quadrilateral cut by the four sides of the frame.
@@ -99,7 +131,12 @@ impl Polygon {
 }
 
 impl View {
-    fn seen(&self, point: Point) -> Seen {
+    /// The upward direction in the camera's own coordinates.
+    pub(crate) fn upright(&self) -> Seen {
+        Seen { right: self.pose.right.z, up: self.pose.up.z, depth: self.pose.forward.z }
+    }
+
+    pub(crate) fn seen(&self, point: Point) -> Seen {
         let from_aim = self.pose.aim.to(point);
         Seen {
             right: from_aim.dot(self.pose.right),
@@ -144,6 +181,20 @@ impl View {
         Some(aim.along(forward, along).along(self.pose.right, right).along(up, up_part))
     }
 
+    /// The frame's corners: lower left, lower right, upper right, upper left.
+    fn frame_corners(&self) -> [Seen; 4] {
+        let (x, y) = (0.5 * self.frame_width_mm, 0.5 * self.frame_height_mm);
+        let depth = self.pupil_distance_mm;
+        [(-x, -y), (x, -y), (x, y), (-x, y)].map(|(right, up)| Seen { right, up, depth })
+    }
+
+    /// Whether a flat convex four-cornered shape of which no side comes into the frame covers it; it is
+    /// beside the frame otherwise.
+    pub(crate) fn is_covered_by(&self, corners: &[Seen; 4]) -> bool {
+        let [first, ..] = self.frame_corners();
+        sides_of(corners).iter().all(|side| side.dot(&first) >= 0.0)
+    }
+
     /// How far inside the frame's four sides a place is, each times its depth over the half frame.
     fn sides(&self) -> (f64, f64) {
         let s = self.pupil_distance_mm;
@@ -152,18 +203,21 @@ impl View {
 
     /// Share of the picture that a flat convex four-cornered shape covers, were nothing before it.
     pub fn covered_share(&self, corners: [Point; 4]) -> f64 {
+        self.covered_by(&corners.map(|corner| self.seen(corner)))
+    }
+
+    /// As [`View::covered_share`], the corners being known as seen.
+    pub(crate) fn covered_by(&self, corners: &[Seen; 4]) -> f64 {
         // The frame cut by the planes through the pupil and each side of the shape: linear all the way, so
         // that nothing is lost where the shape is seen nearly from its edge or reaches behind the camera.
-        let (x, y) = (0.5 * self.frame_width_mm, 0.5 * self.frame_height_mm);
         let mut polygon = Polygon::EMPTY;
-        for (right, up) in [(-x, -y), (x, -y), (x, y), (-x, y)] {
-            polygon.push(Seen { right, up, depth: self.pupil_distance_mm });
+        for corner in self.frame_corners() {
+            polygon.push(corner);
         }
-        let [a, b, c, d] = corners.map(|corner| self.seen(corner));
-        for (from, to, within) in [(a, b, c), (b, c, d), (c, d, a), (d, a, b)] {
-            let normal = from.cross(&to);
-            let side = normal.dot(&within);
-            polygon = polygon.clipped(|at| if side < 0.0 { -normal.dot(at) } else { normal.dot(at) });
+        for side in sides_of(corners) {
+            if polygon.corners.iter().take(polygon.count).any(|corner| side.dot(corner) < 0.0) {
+                polygon = polygon.clipped(|at| side.dot(at));
+            }
         }
         // Shoelace formula in the plane through the aim point.
         let Some(mut before) = polygon.corners.iter().take(polygon.count).next_back() else { return 0.0 };
@@ -178,8 +232,15 @@ impl View {
     /// Length of the part of a straight line from `from` to `to` that lies inside the frame and in front
     /// of the entrance pupil.
     pub fn length_in_frame_mm(&self, from: Point, to: Point) -> f64 {
+        let (start, end) = self.part_in_frame(&self.seen(from), &self.seen(to));
+        let line = from.to(to);
+        if end > start { (end - start) * crate::number::sqrt(line.dot(line)) } else { 0.0 }
+    }
+
+    /// Where a straight line enters the frame and where it leaves it, as shares of its length; it does not
+    /// come into the frame unless it leaves after it enters.
+    pub(crate) fn part_in_frame(&self, a: &Seen, b: &Seen) -> (f64, f64) {
         let (across, upright) = self.sides();
-        let (a, b) = (self.seen(from), self.seen(to));
         let (mut start, mut end) = (0.0_f64, 1.0_f64);
         for (at_a, at_b) in [
             (across * a.depth - a.right, across * b.depth - b.right),
@@ -188,14 +249,13 @@ impl View {
             (upright * a.depth + a.up, upright * b.depth + b.up),
         ] {
             if at_a < 0.0 && at_b < 0.0 {
-                return 0.0;
+                return (1.0, 0.0);
             } else if at_a < 0.0 {
                 start = start.larger(at_a / (at_a - at_b));
             } else if at_b < 0.0 {
                 end = end.smaller(at_a / (at_a - at_b));
             }
         }
-        let line = from.to(to);
-        if end > start { (end - start) * crate::number::sqrt(line.dot(line)) } else { 0.0 }
+        (start, end)
     }
 }
