@@ -158,7 +158,11 @@ pub fn elevation_for_contents_deg(vessel: &Vessel, share: f64) -> f64 {
 
 /// Advice on elevation for a subject seen from a bearing.
 pub fn advice(subject: &Subject, bearing_deg: f64) -> Advice {
-    let (sin_b, cos_b) = sin_cos_deg(bearing_deg);
+    advice_from(subject, sin_cos_deg(bearing_deg))
+}
+
+/// As [`advice`], the bearing given as sine and cosine.
+pub(crate) fn advice_from(subject: &Subject, (sin_b, cos_b): (f64, f64)) -> Advice {
     let ratio = subject.height_mm / subject.breadth_mm();
     let (form, least, most): (_, f64, f64) = if ratio <= FLAT_HEIGHT_TO_BREADTH {
         (AdviceReason::Flat, 45.0, 90.0)
@@ -202,7 +206,7 @@ pub fn advice(subject: &Subject, bearing_deg: f64) -> Advice {
         JudgedBy::LaidTable => (Some(AdviceReason::LaidTable), 90.0, 90.0, customary(90.0)),
     };
     let start_deg = start.larger(least).smaller(most);
-    let at_start = Orientation::new(start_deg, bearing_deg);
+    let at_start = Orientation::of(sin_cos_deg(start_deg), (sin_b, cos_b));
     Advice {
         least_deg: least,
         most_deg: most,

@@ -1,6 +1,6 @@
 //! Brief in, plan out: joins the rooms, computes nothing itself.
 
-use crate::advice::{Advice, advice};
+use crate::advice::{Advice, advice_from};
 use crate::brief::{Brief, Framing};
 use crate::caution::overhead::Removal;
 use crate::caution::{Cautions, PictureFindings, RiggingFindings, picture, rigging};
@@ -10,11 +10,11 @@ use crate::optics::lens::{FieldAngles, FocusedLens};
 use crate::optics::sensor::UsedArea;
 use crate::optics::tilt::{Tilt, tilt_onto_table};
 use crate::range;
-use crate::rig::ballast::{Ballast, BallastWish, ballast};
+use crate::rig::ballast::{Ballast, BallastWish, ballast_by};
 use crate::rig::feet::Feet;
 use crate::rig::reach::{BayRoom, Placement, SupportInPicture, bay_room, placement, support_in_picture};
 use crate::rig::sag::{Sag, sag};
-use crate::rig::stability::{Stability, stability};
+use crate::rig::stability::{Stability, stability_by};
 use crate::rig::weights::{Payload, loads, payload};
 use crate::tolerance::{Tolerance, ToleranceWish, tolerance};
 use crate::vector::Point;
@@ -142,7 +142,7 @@ pub fn plan(brief: &Brief) -> Result<Plan, Fault> {
         aim_height_mm,
         at.sin_elevation,
     );
-    let advice = advice(subject, shot.bearing_deg);
+    let advice = advice_from(subject, (at.sin_bearing, at.cos_bearing));
 
     let payload = payload(camera, lens, support.head.mass_kg, &pose);
     let placement = placement(support, table, pose.pivot, pose.body_top_mm, shot.side);
@@ -150,12 +150,15 @@ pub fn plan(brief: &Brief) -> Result<Plan, Fault> {
     let in_picture = support_in_picture(&view, table, support, &placement);
     let feet = Feet::new(support.leg_count, support.foot_radius_mm, placement.first_leg_deg);
     let loads = loads(support, &placement, &payload);
-    let stability = stability(&feet, &loads, &placement, pose.pivot.z_mm);
+    let (moments, centres) = (feet.moments(&loads), loads.centres());
+    let stability = stability_by(&feet, &moments, &centres, &loads, &placement, pose.pivot.z_mm);
     let ballast_wish = BallastWish {
         factor: criteria.wanted_factor,
         states: [criteria.hold_as_shot, criteria.hold_camera_off, criteria.hold_counterweight_off],
     };
-    let ballast = ballast(&feet, &loads, support, placement.boom_used, placement.reach_mm, &ballast_wish);
+    let (boom_used, reach) = (placement.boom_used, placement.reach_mm);
+    let [as_shot, ..] = &centres;
+    let ballast = ballast_by(&feet, &moments, as_shot, &loads, support, boom_used, reach, &ballast_wish);
     let boom = if placement.boom_used { support.boom.as_ref() } else { None };
     let sag = boom.and_then(|boom| {
         let distance = focused.sensor_distance_mm;

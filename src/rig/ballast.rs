@@ -1,7 +1,7 @@
 //! Solved for: counterweight, base weight, longest reach, and the best and worst direction of the legs.
 
-use super::feet::{Edge, EdgeMoments, Feet};
-use super::support::{Boom, Support};
+use super::feet::{EdgeMoments, Feet, Turning};
+use super::support::{Boom, MOST_LEGS, Support};
 use super::weights::{Loads, RigState, Weight};
 use crate::number::{Extremes, atan2_deg, hypot, sin_cos_deg, turn_deg};
 
@@ -51,29 +51,21 @@ pub fn counterweight_to_balance_kg(loads: &Loads, boom: &Boom) -> Option<f64> {
 
 /// Weight to add on the column's axis so that the factor is kept about every edge in the states asked for.
 pub fn base_to_add_kg(feet: &Feet, loads: &Loads, wish: &BallastWish) -> f64 {
+    base_to_add_by(feet, &feet.moments(loads), wish)
+}
+
+fn base_to_add_by(feet: &Feet, moments: &[EdgeMoments; MOST_LEGS], wish: &BallastWish) -> f64 {
     let states = [RigState::AsShot, RigState::CameraOff, RigState::CounterweightOff];
-    let mut add = 0.0_f64;
-    for (_, edge) in feet.numbered() {
-        let moments = EdgeMoments::new(feet, edge, loads);
+    let mut missing = 0.0_f64;
+    for (_, about) in (1..=feet.count).zip(moments) {
         for (state, asked) in states.into_iter().zip(wish.states) {
             if asked {
-                let (restoring, overturning) = moments.in_state(state);
-                add = add.larger((wish.factor * overturning - restoring) / feet.apothem_mm);
+                let Turning { restoring, overturning } = about.in_state(state);
+                missing = missing.larger(wish.factor * overturning - restoring);
             }
         }
     }
-    add
-}
-
-/// Restoring less wanted overturning moment about an edge, with payload and boom moved out by `further_mm`.
-///
-/// Each weight's part is m d inside the edge and factor × m d outside; the sum is concave in the reach and
-/// straight between the reaches at which payload or boom cross the edge.
-fn spare(feet: &Feet, edge: &Edge, loads: &Loads, factor: f64, further_mm: f64) -> f64 {
-    let moved = |weight: &Weight, share: f64| Weight { x_mm: weight.x_mm + share * further_mm, ..*weight };
-    let moved = Loads { payload: moved(&loads.payload, 1.0), boom: moved(&loads.boom, 0.5), ..*loads };
-    let (restoring, overturning) = EdgeMoments::new(feet, edge, &moved).in_state(RigState::AsShot);
-    restoring - factor * overturning
+    missing / feet.apothem_mm
 }
 
 /// The longest reach within `longest_mm` that keeps the factor about every edge as shot, from a rig of
@@ -88,9 +80,30 @@ pub fn longest_reach_mm(
     reach_mm: f64,
     longest_mm: f64,
 ) -> Option<f64> {
+    longest_reach_by(feet, &feet.moments(loads), loads, factor, reach_mm, longest_mm)
+}
+
+fn longest_reach_by(
+    feet: &Feet,
+    moments: &[EdgeMoments; MOST_LEGS],
+    loads: &Loads,
+    factor: f64,
+    reach_mm: f64,
+    longest_mm: f64,
+) -> Option<f64> {
     let (mut least, mut most) = (0.0_f64, longest_mm);
-    for (_, edge) in feet.numbered() {
-        let value = |reach: f64| spare(feet, edge, loads, factor, reach - reach_mm);
+    for ((_, edge), about) in feet.numbered().zip(moments) {
+        // Restoring less wanted overturning moment at a reach: each weight's part is m d inside the edge and
+        // factor × m d outside; the sum is concave in the reach and straight between the reaches at which
+        // payload or boom cross the edge.
+        let value = |reach: f64| {
+            let moved = |weight: &Weight, share: f64| {
+                let x_mm = weight.x_mm + share * (reach - reach_mm);
+                Turning::of(feet.moment(edge, &Weight { x_mm, ..*weight }))
+            };
+            let all = about.staying().and(moved(&loads.payload, 1.0)).and(moved(&loads.boom, 0.5));
+            all.restoring - factor * all.overturning
+        };
         // Reaches at which payload or boom cross this edge, within the bounds.
         let crossing = |weight: &Weight, share: f64| {
             let inside = feet.inside_mm(edge, weight.x_mm, weight.y_mm);
@@ -105,6 +118,9 @@ pub fn longest_reach_mm(
         };
         let mut before: Option<(f64, f64)> = None;
         for knot in knots {
+            if before.is_some_and(|(from, _)| from == knot) {
+                continue;
+            }
             let at_knot = value(knot);
             if at_knot >= 0.0 {
                 widen(knot);
@@ -132,13 +148,29 @@ pub fn ballast(
     reach_mm: f64,
     wish: &BallastWish,
 ) -> Ballast {
+    let [as_shot, ..] = loads.centres();
+    ballast_by(feet, &feet.moments(loads), &as_shot, loads, support, boom_used, reach_mm, wish)
+}
+
+/// As [`ballast`], the moments about the edges and the centre of gravity as shot being known.
+#[allow(clippy::too_many_arguments, reason = "what the public function takes, and what it finds")]
+pub(crate) fn ballast_by(
+    feet: &Feet,
+    moments: &[EdgeMoments; MOST_LEGS],
+    as_shot: &Weight,
+    loads: &Loads,
+    support: &Support,
+    boom_used: bool,
+    reach_mm: f64,
+    wish: &BallastWish,
+) -> Ballast {
     let boom = match &support.boom {
         Some(boom) if boom_used => Some(boom),
         _ => None,
     };
-    let (_, x, y, _) = loads.centre_in_state(RigState::AsShot);
-    let out = hypot(x, y);
-    let direction = atan2_deg(y, x);
+    let Weight { x_mm, y_mm, .. } = *as_shot;
+    let out = hypot(x_mm, y_mm);
+    let direction = atan2_deg(y_mm, x_mm);
     let spacing = support.leg_spacing_deg();
     let (_, cos_half) = sin_cos_deg(0.5 * spacing);
     // Directions of the first leg are alike but for whole spacings.
@@ -148,9 +180,10 @@ pub fn ballast(
     };
     Ballast {
         counterweight_to_balance_kg: boom.and_then(|boom| counterweight_to_balance_kg(loads, boom)),
-        base_to_add_kg: base_to_add_kg(feet, loads, wish),
-        longest_reach_mm: boom
-            .and_then(|boom| longest_reach_mm(feet, loads, wish.factor, reach_mm, boom.longest_reach_mm)),
+        base_to_add_kg: base_to_add_by(feet, moments, wish),
+        longest_reach_mm: boom.and_then(|boom| {
+            longest_reach_by(feet, moments, loads, wish.factor, reach_mm, boom.longest_reach_mm)
+        }),
         best_first_leg_deg: within(direction),
         best_margin_mm: feet.apothem_mm - out * cos_half,
         worst_first_leg_deg: within(direction + 0.5 * spacing),

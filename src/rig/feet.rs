@@ -50,39 +50,92 @@ impl Feet {
     }
 }
 
-/// Moments about one edge in the rig's three states, by the number of the state.
+/// What restores and what overturns about an edge, in kilogram millimetres, neither under 0.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Turning {
+    pub(crate) restoring: f64,
+    pub(crate) overturning: f64,
+}
+
+impl Turning {
+    const NONE: Turning = Turning { restoring: 0.0, overturning: 0.0 };
+
+    /// Of a weight's moment, positive inside the edge.
+    #[inline]
+    pub(crate) fn of(moment: f64) -> Turning {
+        Turning { restoring: moment.larger(0.0), overturning: (-moment).larger(0.0) }
+    }
+
+    #[inline]
+    pub(crate) fn and(self, other: Turning) -> Turning {
+        Turning {
+            restoring: self.restoring + other.restoring,
+            overturning: self.overturning + other.overturning,
+        }
+    }
+}
+
+/// Moments about one edge, by what can come off or move.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct EdgeMoments {
-    states: [(f64, f64); 3],
+    payload: Turning,
+    boom: Turning,
+    counterweight: Turning,
+    rest: Turning,
 }
 
 impl EdgeMoments {
-    /// Without any weight.
-    pub(crate) const NONE: EdgeMoments = EdgeMoments { states: [(0.0, 0.0); 3] };
+    const NONE: EdgeMoments = EdgeMoments {
+        payload: Turning::NONE,
+        boom: Turning::NONE,
+        counterweight: Turning::NONE,
+        rest: Turning::NONE,
+    };
 
-    /// Each weight's moment is reckoned once; the states differ in which they add.
-    pub(crate) fn new(feet: &Feet, edge: &Edge, loads: &Loads) -> EdgeMoments {
-        let moment = |weight: &Weight| weight.mass_kg * feet.inside_mm(edge, weight.x_mm, weight.y_mm);
-        let split = |moment: f64| (moment.larger(0.0), (-moment).larger(0.0));
-        let payload = split(moment(&loads.payload));
-        let counterweight = split(moment(&loads.counterweight));
-        let (mut restoring, mut overturning) = split(moment(&loads.boom));
-        for weight in &loads.rest {
-            let (restores, overturns) = split(moment(weight));
-            restoring += restores;
-            overturning += overturns;
+    fn new(feet: &Feet, edge: &Edge, loads: &Loads) -> EdgeMoments {
+        let of = |weight: &Weight| Turning::of(feet.moment(edge, weight));
+        let mut rest = Turning::NONE;
+        for weight in loads.rest.iter().filter(|weight| weight.mass_kg > 0.0) {
+            rest = rest.and(of(weight));
         }
-        let with = |a: (f64, f64), b: (f64, f64)| (restoring + a.0 + b.0, overturning + a.1 + b.1);
-        let off = (0.0, 0.0);
-        EdgeMoments { states: [with(payload, counterweight), with(off, counterweight), with(payload, off)] }
+        EdgeMoments {
+            payload: of(&loads.payload),
+            boom: of(&loads.boom),
+            counterweight: of(&loads.counterweight),
+            rest,
+        }
     }
 
-    /// Restoring and overturning moment in a state, in kilogram millimetres.
-    pub(crate) fn in_state(&self, state: RigState) -> (f64, f64) {
+    /// Restoring and overturning moment in a state.
+    #[inline]
+    pub(crate) fn in_state(&self, state: RigState) -> Turning {
+        let fixed = self.rest.and(self.boom);
         match state {
-            RigState::AsShot => self.states[0],
-            RigState::CameraOff => self.states[1],
-            RigState::CounterweightOff => self.states[2],
+            RigState::AsShot => fixed.and(self.payload).and(self.counterweight),
+            RigState::CameraOff => fixed.and(self.counterweight),
+            RigState::CounterweightOff => fixed.and(self.payload),
         }
+    }
+
+    /// What stays where it is when the reach changes.
+    pub(crate) fn staying(&self) -> Turning {
+        self.rest.and(self.counterweight)
+    }
+}
+
+impl Feet {
+    /// A weight's moment about an edge, positive inside it.
+    #[inline]
+    pub(crate) fn moment(&self, edge: &Edge, weight: &Weight) -> f64 {
+        weight.mass_kg * self.inside_mm(edge, weight.x_mm, weight.y_mm)
+    }
+
+    /// The moments about every edge, the first `count` of them.
+    pub(crate) fn moments(&self, loads: &Loads) -> [EdgeMoments; MOST_LEGS] {
+        let mut moments = [EdgeMoments::NONE; MOST_LEGS];
+        for ((_, edge), about) in self.numbered().zip(moments.iter_mut()) {
+            *about = EdgeMoments::new(self, edge, loads);
+        }
+        moments
     }
 }

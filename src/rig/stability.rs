@@ -3,10 +3,10 @@
 //! Rigid bodies on a level floor. About each edge of the polygon of feet the weights inside restore and
 //! those outside overturn.
 
-use super::feet::{EdgeMoments, Feet};
+use super::feet::{EdgeMoments, Feet, Turning};
 use super::reach::Placement;
 use super::support::MOST_LEGS;
-use super::weights::{Loads, RigState};
+use super::weights::{Loads, RigState, Weight};
 use crate::number::{Extremes, STANDARD_GRAVITY, atan2_deg, hypot, turn_deg};
 use crate::vector::{Direction, Point};
 
@@ -72,60 +72,62 @@ pub fn standing(
     placement: &Placement,
     push_height_mm: f64,
 ) -> Standing {
-    standing_by(feet, &edge_moments(feet, loads), loads, state, placement, push_height_mm)
+    let [as_shot, camera_off, counterweight_off] = loads.centres();
+    let centre = match state {
+        RigState::AsShot => as_shot,
+        RigState::CameraOff => camera_off,
+        RigState::CounterweightOff => counterweight_off,
+    };
+    let moments = &feet.moments(loads);
+    standing_by(&Found { feet, moments, loads, placement, push_height_mm }, state, &centre)
 }
 
-/// The moments about every edge, the first `count` of them.
-fn edge_moments(feet: &Feet, loads: &Loads) -> [EdgeMoments; MOST_LEGS] {
-    let mut moments = [EdgeMoments::NONE; MOST_LEGS];
-    for ((_, edge), about) in feet.numbered().zip(moments.iter_mut()) {
-        *about = EdgeMoments::new(feet, edge, loads);
-    }
-    moments
-}
-
-fn standing_by(
-    feet: &Feet,
-    moments: &[EdgeMoments; MOST_LEGS],
-    loads: &Loads,
-    state: RigState,
-    placement: &Placement,
+/// Where the centre of gravity of a state is, and the moments about every edge.
+struct Found<'a> {
+    feet: &'a Feet,
+    moments: &'a [EdgeMoments; MOST_LEGS],
+    loads: &'a Loads,
+    placement: &'a Placement,
     push_height_mm: f64,
-) -> Standing {
-    let (mass, x, y, z) = loads.centre_in_state(state);
-    let mut margin = (f64::INFINITY, 1, 0.0);
+}
+
+fn standing_by(found: &Found<'_>, state: RigState, centre: &Weight) -> Standing {
+    let Found { feet, moments, loads, placement, push_height_mm } = *found;
+    let mass = centre.mass_kg;
+    let mut least = (f64::INFINITY, 1, 0.0);
     let mut factor = (f64::INFINITY, 0, 0.0, 0.0);
     for (number, edge_moments) in (1..=feet.count).zip(moments) {
-        let (restoring, overturning) = edge_moments.in_state(state);
+        let Turning { restoring, overturning } = edge_moments.in_state(state);
         // The difference of the moments keeps its digits next to tipping, where the centre's place less the
         // edge's would not.
-        let inside = if mass > 0.0 { (restoring - overturning) / mass } else { feet.apothem_mm };
-        if inside < margin.0 {
-            margin = (inside, number, restoring);
+        let inside = restoring - overturning;
+        if inside < least.0 {
+            least = (inside, number, restoring);
         }
         if overturning > 0.0 && restoring / overturning < factor.0 {
             factor = (restoring / overturning, number, restoring, overturning);
         }
     }
     if factor.1 == 0 {
-        (factor.1, factor.2) = (margin.1, margin.2);
+        (factor.1, factor.2) = (least.1, least.2);
     }
+    let margin_mm = if mass > 0.0 { least.0 / mass } else { feet.apothem_mm };
     let spacing = 360.0 / f64::from(feet.count);
     let clamp_moment_n_m = if placement.boom_used { clamp_moment_n_m(loads, state) } else { 0.0 };
     let towards = placement.towards;
     let left = Direction { x: -towards.y, y: towards.x, z: 0.0 };
     Standing {
         total_mass_kg: mass,
-        centre: placement.column.along(towards, x).along(left, y).at_height(z),
-        margin_mm: margin.0,
-        margin_edge: margin.1,
+        centre: placement.column.along(towards, centre.x_mm).along(left, centre.y_mm).at_height(centre.z_mm),
+        margin_mm,
+        margin_edge: least.1,
         factor: factor.0,
         factor_edge: factor.1,
         factor_edge_direction_deg: turn_deg(feet.first_leg_deg + (f64::from(factor.1) - 0.5) * spacing),
         restoring_moment_n_m: factor.2 * NEWTON_METRES,
         overturning_moment_n_m: factor.3 * NEWTON_METRES,
-        tilt_to_tip_deg: atan2_deg(margin.0, z),
-        push_to_tip_n: push_to_tip_n(mass, margin.0, push_height_mm),
+        tilt_to_tip_deg: atan2_deg(margin_mm, centre.z_mm),
+        push_to_tip_n: push_to_tip_n(mass, margin_mm, push_height_mm),
         clamp_moment_n_m,
     }
 }
@@ -150,7 +152,7 @@ pub fn push_to_tip_n(mass_kg: f64, margin_mm: f64, height_mm: f64) -> f64 {
 
 /// The payload that would tip the rig, and the share of it used.
 pub fn payload_to_tip(feet: &Feet, loads: &Loads) -> (f64, f64) {
-    payload_to_tip_by(feet, &edge_moments(feet, loads), loads)
+    payload_to_tip_by(feet, &feet.moments(loads), loads)
 }
 
 fn payload_to_tip_by(feet: &Feet, moments: &[EdgeMoments; MOST_LEGS], loads: &Loads) -> (f64, f64) {
@@ -159,7 +161,7 @@ fn payload_to_tip_by(feet: &Feet, moments: &[EdgeMoments; MOST_LEGS], loads: &Lo
     for ((_, edge), edge_moments) in feet.numbered().zip(moments) {
         let outside = -feet.inside_mm(edge, payload.x_mm, payload.y_mm);
         if outside > 0.0 {
-            let (restoring, overturning) = edge_moments.in_state(RigState::CameraOff);
+            let Turning { restoring, overturning } = edge_moments.in_state(RigState::CameraOff);
             to_tip = to_tip.smaller((restoring - overturning).larger(0.0) / outside);
         }
     }
@@ -169,13 +171,25 @@ fn payload_to_tip_by(feet: &Feet, moments: &[EdgeMoments; MOST_LEGS], loads: &Lo
 
 /// How a placed rig stands in its three states, a push being taken at the pivot.
 pub fn stability(feet: &Feet, loads: &Loads, placement: &Placement, pivot_height_mm: f64) -> Stability {
-    let moments = edge_moments(feet, loads);
-    let state = |state| standing_by(feet, &moments, loads, state, placement, pivot_height_mm);
-    let (payload_to_tip_kg, payload_share) = payload_to_tip_by(feet, &moments, loads);
+    stability_by(feet, &feet.moments(loads), &loads.centres(), loads, placement, pivot_height_mm)
+}
+
+/// As [`stability`], the moments about the edges and the centres of gravity being known.
+pub(crate) fn stability_by(
+    feet: &Feet,
+    moments: &[EdgeMoments; MOST_LEGS],
+    centres: &[Weight; 3],
+    loads: &Loads,
+    placement: &Placement,
+    pivot_height_mm: f64,
+) -> Stability {
+    let found = Found { feet, moments, loads, placement, push_height_mm: pivot_height_mm };
+    let [as_shot, camera_off, counterweight_off] = centres;
+    let (payload_to_tip_kg, payload_share) = payload_to_tip_by(feet, moments, loads);
     Stability {
-        as_shot: state(RigState::AsShot),
-        camera_off: state(RigState::CameraOff),
-        counterweight_off: state(RigState::CounterweightOff),
+        as_shot: standing_by(&found, RigState::AsShot, as_shot),
+        camera_off: standing_by(&found, RigState::CameraOff, camera_off),
+        counterweight_off: standing_by(&found, RigState::CounterweightOff, counterweight_off),
         payload_to_tip_kg,
         payload_share,
     }

@@ -100,6 +100,9 @@ pub fn loads(support: &Support, placement: &Placement, payload: &Payload) -> Loa
     };
     let axis = |mass_kg, z_mm| Weight { mass_kg, x_mm: 0.0, y_mm: 0.0, z_mm };
     let [a, b, c, d] = support.sandbags.map(|bag| {
+        if bag.mass_kg == 0.0 {
+            return none;
+        }
         let (sin, cos) = sin_cos_deg(bag.direction_deg);
         Weight { mass_kg: bag.mass_kg, x_mm: bag.out_mm * cos, y_mm: bag.out_mm * sin, z_mm: bag.height_mm }
     });
@@ -133,19 +136,50 @@ impl Loads {
         ]
     }
 
-    /// Whole mass and centre of gravity (x, y, z) in a state; the centre at the column's foot without
-    /// mass.
-    pub(crate) fn centre_in_state(&self, state: RigState) -> (f64, f64, f64, f64) {
-        let (mut mass, mut x, mut y, mut z) = (0.0, 0.0, 0.0, 0.0);
-        let rest = self.rest.iter().map(|weight| (weight, true));
-        for (weight, on) in self.on_the_boom(state).into_iter().chain(rest) {
-            if on {
-                mass += weight.mass_kg;
-                x += weight.mass_kg * weight.x_mm;
-                y += weight.mass_kg * weight.y_mm;
-                z += weight.mass_kg * weight.z_mm;
-            }
+    /// Whole mass and centre of gravity in each state, by its number.
+    pub(crate) fn centres(&self) -> [Weight; 3] {
+        let mut fixed = Sum::of(&self.boom);
+        for weight in self.rest.iter().filter(|weight| weight.mass_kg > 0.0) {
+            fixed = fixed.and(Sum::of(weight));
         }
-        if mass > 0.0 { (mass, x / mass, y / mass, z / mass) } else { (0.0, 0.0, 0.0, 0.0) }
+        let (payload, counterweight) = (Sum::of(&self.payload), Sum::of(&self.counterweight));
+        [
+            fixed.and(payload).and(counterweight).centre(),
+            fixed.and(counterweight).centre(),
+            fixed.and(payload).centre(),
+        ]
+    }
+}
+
+/// Weights together: their mass, and each coordinate times the mass.
+#[derive(Clone, Copy)]
+struct Sum {
+    mass: f64,
+    x: f64,
+    y: f64,
+    z: f64,
+}
+
+impl Sum {
+    #[inline]
+    fn of(weight: &Weight) -> Sum {
+        let mass = weight.mass_kg;
+        Sum { mass, x: mass * weight.x_mm, y: mass * weight.y_mm, z: mass * weight.z_mm }
+    }
+
+    #[inline]
+    fn and(self, other: Sum) -> Sum {
+        Sum { mass: self.mass + other.mass, x: self.x + other.x, y: self.y + other.y, z: self.z + other.z }
+    }
+
+    /// The whole at its centre of gravity; at the column's foot without mass.
+    #[inline]
+    fn centre(self) -> Weight {
+        let Sum { mass, x, y, z } = self;
+        if mass > 0.0 {
+            Weight { mass_kg: mass, x_mm: x / mass, y_mm: y / mass, z_mm: z / mass }
+        } else {
+            Weight { mass_kg: 0.0, x_mm: 0.0, y_mm: 0.0, z_mm: 0.0 }
+        }
     }
 }

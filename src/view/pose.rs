@@ -29,8 +29,12 @@ pub struct Orientation {
 impl Orientation {
     /// For an elevation in -60 to 90 degrees and any bearing in degrees.
     pub fn new(elevation_deg: f64, bearing_deg: f64) -> Orientation {
-        let (se, ce) = sin_cos_deg(elevation_deg);
-        let (sb, cb) = sin_cos_deg(bearing_deg);
+        Orientation::of(sin_cos_deg(elevation_deg), sin_cos_deg(bearing_deg))
+    }
+
+    /// From sine and cosine of elevation and bearing.
+    #[inline]
+    pub(crate) fn of((se, ce): (f64, f64), (sb, cb): (f64, f64)) -> Orientation {
         Orientation {
             sin_elevation: se,
             cos_elevation: ce,
