@@ -17,6 +17,10 @@ pub const FLAT_HEIGHT_TO_BREADTH: f64 = 1.0 / 3.0;
 pub const TALL_HEIGHT_TO_BREADTH: f64 = 1.0;
 /// The start shows the contents of a vessel at least so far.
 pub const CONTENTS_SHARE: f64 = 0.75;
+/// cos θ where θ - sin θ cos θ = share π / 2, for [`CONTENTS_SHARE`] and for a half: the solutions that
+/// [`elevation_for_contents_deg`] finds for any share.
+const COS_AT_CONTENTS_SHARE: f64 = 0.197_643_953_155_659_52;
+const COS_AT_HALF: f64 = 0.403_972_753_299_517_2;
 /// The start for sides shows at most so much top; that for flat things so much side.
 pub const MINOR_SHARE: f64 = 0.1;
 
@@ -153,7 +157,12 @@ pub fn elevation_for_contents_deg(vessel: &Vessel, share: f64) -> f64 {
             break;
         }
     }
-    if cos > 0.0 { atan2_deg(vessel.contents_below_rim_mm, vessel.inside_diameter_mm * cos) } else { 90.0 }
+    if cos > 0.0 { contents_elevation_deg(vessel, cos) } else { 90.0 }
+}
+
+/// The elevation at which g cot e / d comes to a cosine over 0.
+fn contents_elevation_deg(vessel: &Vessel, cos: f64) -> f64 {
+    atan2_deg(vessel.contents_below_rim_mm, vessel.inside_diameter_mm * cos)
 }
 
 /// Advice on elevation for a subject seen from a bearing.
@@ -194,7 +203,7 @@ pub(crate) fn advice_from(subject: &Subject, (sin_b, cos_b): (f64, f64)) -> Advi
         JudgedBy::Contents => {
             let start = match &subject.vessel {
                 Some(vessel) => {
-                    let from = elevation_for_contents_deg(vessel, CONTENTS_SHARE);
+                    let from = contents_elevation_deg(vessel, COS_AT_CONTENTS_SHARE);
                     (AdviceReason::StartShowsContents, from)
                 }
                 None => customary(45.0),
@@ -224,6 +233,6 @@ pub(crate) fn advice_from(subject: &Subject, (sin_b, cos_b): (f64, f64)) -> Advi
             .vessel
             .map(|vessel| contents_from_far(&vessel, at_start.sin_elevation, at_start.cos_elevation)),
         half_top_from_deg,
-        half_contents_from_deg: subject.vessel.map(|vessel| elevation_for_contents_deg(&vessel, 0.5)),
+        half_contents_from_deg: subject.vessel.map(|vessel| contents_elevation_deg(&vessel, COS_AT_HALF)),
     }
 }

@@ -77,15 +77,12 @@ pub fn tolerance(
     // Where the circle of a sensor distance is met, moving from the coordinate `from` in its positive
     // direction, the other coordinate being `across`: first the inner circle, if the way leads into it.
     let to_circle = |from: f64, across: f64| {
-        let inner = if from < 0.0 && near > across.abs() {
-            Some(nearer * (d + near) / (sqrt((near - across) * (near + across)) - from))
-        } else {
-            None
-        };
+        if from < 0.0 && near > across.abs() {
+            return nearer * (d + near) / (sqrt((near - across) * (near + across)) - from);
+        }
         // √(D² - a²) - from, as above without the cancellation: the squares' difference over the sum.
         let half = sqrt((far - across) * (far + across));
-        let outer = if from > 0.0 { farther * (far + d) / (half + from) } else { half - from };
-        inner.unwrap_or(outer)
+        if from > 0.0 { farther * (far + d) / (half + from) } else { half - from }
     };
     // Where the ray of the elevation's limit is met: moving by D sin t / cos(e ± t), or / sin(e ± t).
     let to_ray = |toward: f64| if toward > 0.0 { d * sin_t / toward } else { f64::INFINITY };

@@ -293,7 +293,7 @@ pub fn focus(lens: &Lens, focused: &FocusedLens, wish: &FocusWish, circle_assume
         engraved: chosen.engraved,
         f_number_given: wish.f_number.is_some(),
         depth_of_field: depth_of_field(focused, n, c),
-        subject_held: on_scale(n).f_number >= needed,
+        subject_held: wish.f_number.map_or(n, |given| on_scale(given).f_number) >= needed,
         f_number_needed: needed,
         f_number_to_hold: hold,
         effective_f_number: effective_f_number(focused, n),

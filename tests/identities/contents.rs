@@ -1,7 +1,7 @@
 //! What shows of a vessel's contents: the overlap of two circles in its limits, and against lines of sight.
 
 use proptest::prelude::*;
-use tablerig::advice::{advice, elevation_for_contents_deg};
+use tablerig::advice::{CONTENTS_SHARE, advice, elevation_for_contents_deg};
 use tablerig::scene::subject::{JudgedBy, Shape, Subject, Vessel};
 use tablerig::view::outline::{contents_from_far, contents_visible, shares, top_share};
 use tablerig::view::pose::Orientation;
@@ -152,6 +152,22 @@ proptest! {
         } else {
             prop_assert_eq!(elevation, 0.0);
         }
+    }
+
+    #[test]
+    fn the_advice_on_contents_is_the_elevation_for_its_shares(vessel in vessel(whole)) {
+        let subject = Subject {
+            shape: Shape::Round { diameter_mm: 1e4 },
+            height_mm: 1e4,
+            vessel: Some(vessel),
+            judged_by: JudgedBy::Contents,
+        };
+        let advice = advice(&subject, 0.0);
+        let half = advice.half_contents_from_deg.unwrap();
+        // Two roundings of an angle up to 90.
+        agree("half", half, elevation_for_contents_deg(&vessel, 0.5), 3e-14)?;
+        let most = elevation_for_contents_deg(&vessel, CONTENTS_SHARE).max(advice.least_deg);
+        agree("three quarters", advice.start_deg, most, 3e-14)?;
     }
 
     #[test]
