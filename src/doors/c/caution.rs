@@ -2,7 +2,7 @@
 
 use core::ffi::c_char;
 
-use super::border::mirror::{Leave, Plain, mirror};
+use super::border::mirror::{Leave, LeaveApart, mirror};
 use super::code::stands_for;
 use crate::caution;
 
@@ -147,15 +147,12 @@ mirror!(out Caution "caution" caution::Caution { code, level, value, limit });
 const _: () = assert!(caution::MOST_CAUTIONS <= MOST_CAUTIONS, "a plan has no room for so many cautions");
 
 /// How many, and the cautions; those beyond are zero.
-impl Leave<caution::Cautions> for (u32, [Caution; MOST_CAUTIONS]) {
-    fn leave(inner: &caution::Cautions) -> (u32, [Caution; MOST_CAUTIONS]) {
-        let mut count = 0;
-        let mut cautions = [Caution::ZERO; MOST_CAUTIONS];
-        for (slot, caution) in cautions.iter_mut().zip(inner.iter()) {
-            *slot = Caution::leave(caution);
-            count += 1;
+impl LeaveApart<caution::Cautions> for (&mut u32, &mut [Caution; MOST_CAUTIONS]) {
+    fn leave_apart(self, inner: &caution::Cautions) {
+        for (place, caution) in self.1.iter_mut().zip(inner.iter()) {
+            Caution::leave_in(caution, place);
+            *self.0 += 1;
         }
-        (count, cautions)
     }
 }
 

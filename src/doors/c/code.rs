@@ -1,6 +1,6 @@
 //! Enumerations: named constants of int32_t. They go out by these numbers and come in checked against them.
 
-use super::border::mirror::{Enter, Findings, Leave};
+use super::border::mirror::{Enter, Findings, Leave, LeaveApart};
 use super::border::refusal::Name;
 use crate::advice as inner_advice;
 use crate::caution::overhead;
@@ -196,11 +196,12 @@ pub enum AdviceReason {
 macro_rules! stands_for {
     ($name:ident $inner:ty { $($variant:ident),+ $(,)? }) => {
         impl $crate::doors::c::border::mirror::Leave<$inner> for i32 {
-            fn leave(inner: &$inner) -> i32 {
+            #[inline]
+            fn leave_in(inner: &$inner, place: &mut i32) {
                 type Inner = $inner;
-                match inner {
+                *place = match inner {
                     $(Inner::$variant => $name::$variant as i32,)+
-                }
+                };
             }
         }
 
@@ -244,19 +245,19 @@ stands_for!(AdviceReason inner_advice::AdviceReason {
 
 /// 0 is no reason.
 impl Leave<Option<inner_advice::AdviceReason>> for i32 {
-    fn leave(inner: &Option<inner_advice::AdviceReason>) -> i32 {
-        inner.as_ref().map_or(0, i32::leave)
+    fn leave_in(inner: &Option<inner_advice::AdviceReason>, place: &mut i32) {
+        *place = inner.as_ref().map_or(0, i32::leave);
     }
 }
 
 /// `framing`, `frame_width_mm`, `fill_width`, `fill_height`; those that do not count are 0.
-impl Leave<brief::Framing> for (i32, f64, f64, f64) {
-    fn leave(inner: &brief::Framing) -> (i32, f64, f64, f64) {
-        match *inner {
+impl LeaveApart<brief::Framing> for (&mut i32, &mut f64, &mut f64, &mut f64) {
+    fn leave_apart(self, inner: &brief::Framing) {
+        (*self.0, *self.1, *self.2, *self.3) = match *inner {
             brief::Framing::FrameWidthMm(width) => (Framing::FrameWidth as i32, width, 0.0, 0.0),
             brief::Framing::FillWidth(share) => (Framing::FillWidth as i32, 0.0, share, 0.0),
             brief::Framing::FillHeight(share) => (Framing::FillHeight as i32, 0.0, 0.0, share),
-        }
+        };
     }
 }
 
@@ -277,12 +278,12 @@ impl Enter<brief::Framing> for (i32, f64, f64, f64) {
 }
 
 /// `shape`, `width_mm`, `depth_mm`, `diameter_mm`; those that do not count are 0.
-impl Leave<subject::Shape> for (i32, f64, f64, f64) {
-    fn leave(inner: &subject::Shape) -> (i32, f64, f64, f64) {
-        match *inner {
+impl LeaveApart<subject::Shape> for (&mut i32, &mut f64, &mut f64, &mut f64) {
+    fn leave_apart(self, inner: &subject::Shape) {
+        (*self.0, *self.1, *self.2, *self.3) = match *inner {
             subject::Shape::Box { width_mm, depth_mm } => (Shape::Box as i32, width_mm, depth_mm, 0.0),
             subject::Shape::Round { diameter_mm } => (Shape::Round as i32, 0.0, 0.0, diameter_mm),
-        }
+        };
     }
 }
 

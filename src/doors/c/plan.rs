@@ -3,7 +3,7 @@
 use super::advice::Advice;
 use super::border::call::Door;
 use super::border::memory::{self, Region};
-use super::border::mirror::{Leave, Plain, mirror};
+use super::border::mirror::{Plain, mirror};
 use super::border::part::{Sized32, sized};
 use super::border::refusal::{Name, Refusal, name};
 use super::brief::Brief;
@@ -147,7 +147,10 @@ pub unsafe extern "C" fn tablerig_plan(brief: *const Brief, plan: *mut Plan, fau
     door.answer(|door| {
         let out = door.out_sized(plan)?;
         let brief = door.brief(brief)?;
-        out.put_sized(&Plan::leave(&plan::plan(&brief)?))
+        match &plan::plan(&brief) {
+            Ok(plan) => out.put_sized(plan),
+            Err(fault) => Err((*fault).into()),
+        }
     })
 }
 
@@ -239,7 +242,10 @@ pub unsafe extern "C" fn tablerig_plan_batch(
             let planned = briefs.element(index).and_then(|brief| {
                 let out = item.out_within(plans.element(index)?)?;
                 let brief = item.brief(brief)?;
-                out.put_sized(&Plan::leave(&plan::plan(&brief)?))
+                match &plan::plan(&brief) {
+                    Ok(plan) => out.put_sized(plan),
+                    Err(fault) => Err((*fault).into()),
+                }
             });
             let status = match planned {
                 Ok(()) => Status::Ok as i32,

@@ -108,10 +108,10 @@ impl Enter<tolerance::Measured> for Measured {
 }
 
 impl Leave<tolerance::Measured> for Measured {
-    fn leave(inner: &tolerance::Measured) -> Measured {
+    fn leave_in(inner: &tolerance::Measured, place: &mut Measured) {
         let c = |inner: &tolerance::Measurement| Measurement::leave(inner);
         let unset = <Measured as super::border::part::Sized32>::unset();
-        match inner {
+        *place = match inner {
             tolerance::Measured::HeightAndDistance {
                 sensor_height_mm,
                 aim_height_above_floor_mm,
@@ -140,7 +140,7 @@ impl Leave<tolerance::Measured> for Measured {
                 sensor_distance_mm: c(sensor_distance_mm),
                 ..unset
             },
-        }
+        };
     }
 }
 

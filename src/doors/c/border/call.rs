@@ -6,15 +6,40 @@ use super::part::{Part, Sized32};
 use super::refusal::{Name, Refusal, name};
 use crate::doors::c::status::{Fault, Status};
 
-/// Enough for the call with the most pointers, a plan's: its fault and plan, the brief and its eight parts;
-/// in a batch two arrays more.
-const MOST_REGIONS: usize = 14;
+/// Enough for the call with the most results, a batch's: plans, statuses and faults.
+const MOST_WRITTEN: usize = 4;
+/// Enough for the call with the most that it reads, a plan's: the brief and its eight parts; in a batch the
+/// array of briefs too.
+const MOST_READ: usize = 12;
+
+/// Memory that a call has taken note of.
+#[derive(Clone, Copy)]
+struct Regions<const MOST: usize> {
+    list: [Region; MOST],
+    count: usize,
+}
+
+impl<const MOST: usize> Regions<MOST> {
+    const NONE: Regions<MOST> = Regions { list: [Region::NONE; MOST], count: 0 };
+
+    /// The place in the list of one that overlaps another.
+    fn overlapping(&self, region: &Region) -> Option<usize> {
+        self.list.iter().take(self.count).position(|other| region.overlaps(other))
+    }
+
+    fn push(&mut self, region: Region, name: Name) -> Result<(), Refusal> {
+        let slot = self.list.get_mut(self.count).ok_or(Refusal::plain(Status::Internal, name))?;
+        *slot = region;
+        self.count += 1;
+        Ok(())
+    }
+}
 
 /// One call from C.
 pub(crate) struct Door {
     fault: *mut Fault,
-    regions: [Region; MOST_REGIONS],
-    count: usize,
+    written: Regions<MOST_WRITTEN>,
+    read: Regions<MOST_READ>,
 }
 
 /// A place for a result, checked and not yet written.
@@ -31,7 +56,7 @@ impl Door {
     /// leads to memory as large as its type, or as its size field says, that the caller may read (or write,
     /// for a result), and that no one else writes meanwhile.
     pub(crate) unsafe fn open(fault: *mut Fault) -> Door {
-        Door { fault, regions: [Region::NONE; MOST_REGIONS], count: 0 }
+        Door { fault, written: Regions::NONE, read: Regions::NONE }
     }
 
     /// Does the work and gives its status; what was wrong goes into the fault, if there is a place for it.
@@ -61,31 +86,23 @@ impl Door {
         claimed
     }
 
-    /// Takes note of some memory, and refuses what overlaps a result.
+    /// Takes note of some memory, and refuses what overlaps a result: two that are only read may.
     pub(crate) fn claim(&mut self, region: Region, name: Name) -> Result<(), Refusal> {
-        for (index, other) in self.regions.iter().take(self.count).enumerate() {
-            if region.clashes(other) {
-                // Telling the fault must not write over what it overlaps.
-                let fault_first = index == 0 && other.written() && !self.fault.is_null();
-                if fault_first {
-                    self.fault = core::ptr::null_mut();
-                }
-                return Err(Refusal::plain(Status::Overlapping, name));
-            }
+        let overlapping = self.written.overlapping(&region);
+        // Telling the fault, the first thing claimed, must not write over what it overlaps.
+        if overlapping == Some(0) && !self.fault.is_null() {
+            self.fault = core::ptr::null_mut();
         }
-        match self.regions.get_mut(self.count) {
-            Some(slot) => {
-                *slot = region;
-                self.count += 1;
-                Ok(())
-            }
-            None => Err(Refusal::plain(Status::Internal, name)),
+        let read = if region.written() { self.read.overlapping(&region) } else { None };
+        if overlapping.or(read).is_some() {
+            return Err(Refusal::plain(Status::Overlapping, name));
         }
+        if region.written() { self.written.push(region, name) } else { self.read.push(region, name) }
     }
 
     /// A copy for one item of a batch: what was claimed stays claimed, and no fault is written.
     pub(crate) fn item(&self) -> Door {
-        Door { fault: core::ptr::null_mut(), regions: self.regions, count: self.count }
+        Door { fault: core::ptr::null_mut(), written: self.written, read: self.read }
     }
 
     /// The size of a growing struct, if it is one.
@@ -104,7 +121,13 @@ impl Door {
             return Err(Refusal::plain(Status::UnknownField, T::NAME));
         }
         // SAFETY: as above.
-        Ok(unsafe { memory::read_over(pointer, size, T::unset()) })
+        Ok(unsafe {
+            if size >= size_of::<T>() {
+                memory::read(pointer)
+            } else {
+                memory::read_over(pointer, size, T::unset())
+            }
+        })
     }
 
     /// What a part of a brief stands for, its ranges unchecked.
@@ -195,13 +218,18 @@ impl<T: Plain> Out<T> {
     where
         T: Leave<Inner>,
     {
-        self.put_plain(&T::leave(inner))
+        // Filled in place: returned by value, a plan would be copied once more.
+        let mut value = T::ZERO;
+        T::leave_in(inner, &mut value);
+        self.put_plain(&value)
     }
 
     /// Writes a C struct.
     pub(crate) fn put_plain(self, value: &T) -> Result<(), Refusal> {
         // NaN is the one result whose bits differ between processors.
-        if let Some((name, _)) = value.find(name!("result"), f64::is_nan) {
+        if value.has_nan()
+            && let Some((name, _)) = value.find(name!("result"), f64::is_nan)
+        {
             return Err(Refusal::plain(Status::Internal, name));
         }
         // SAFETY: checked where it was claimed; the rest was promised when the call was opened.
@@ -212,9 +240,12 @@ impl<T: Plain> Out<T> {
 
 impl<T: Sized32> Out<T> {
     /// Writes a growing result; its size stays the caller's.
-    pub(crate) fn put_sized(self, value: &T) -> Result<(), Refusal> {
+    pub(crate) fn put_sized<Inner>(self, inner: &Inner) -> Result<(), Refusal>
+    where
+        T: Leave<Inner>,
+    {
         let (pointer, size) = (self.pointer, self.bytes as u32);
-        self.put_plain(value)?;
+        self.put(inner)?;
         // SAFETY: as for the result itself, which begins with its size.
         unsafe { memory::write(pointer.cast::<u32>(), size_of::<u32>(), &size) };
         Ok(())

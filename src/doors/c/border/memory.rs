@@ -43,10 +43,10 @@ impl Region {
         Ok(Region { start, bytes, written })
     }
 
-    /// Whether writing one would change the other.
-    pub(crate) fn clashes(&self, other: &Region) -> bool {
-        (self.written || other.written)
-            && self.start < other.start.wrapping_add(other.bytes)
+    /// Whether they share a byte.
+    #[inline]
+    pub(crate) fn overlaps(&self, other: &Region) -> bool {
+        self.start < other.start.wrapping_add(other.bytes)
             && other.start < self.start.wrapping_add(self.bytes)
     }
 

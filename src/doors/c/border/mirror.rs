@@ -5,7 +5,7 @@
 //! numbers and the proof that no padding hides in the struct come from that line. A field left out of it
 //! does not compile.
 
-use super::refusal::{Name, Refusal};
+use super::refusal::{Name, Refusal, name};
 use crate::doors::c::status::Status;
 
 /// Plain memory: whole numbers, `f64`s, and structs and arrays of these.
@@ -18,12 +18,30 @@ pub unsafe trait Plain: Copy {
 
     /// The name and value of the first number that is bad, if any; `name` is that of a bare number.
     fn find(&self, name: Name, bad: fn(f64) -> bool) -> Option<(Name, f64)>;
+
+    /// Whether some number is none.
+    fn has_nan(&self) -> bool {
+        self.find(name!("number"), f64::is_nan).is_some()
+    }
 }
 
 /// A C value that a result of the library turns into.
-pub trait Leave<Inner>: Sized {
+pub trait Leave<Inner>: Plain {
+    /// Puts it into a place of zeros.
+    fn leave_in(inner: &Inner, place: &mut Self);
+
     /// The C value.
-    fn leave(inner: &Inner) -> Self;
+    fn leave(inner: &Inner) -> Self {
+        let mut value = Self::ZERO;
+        Self::leave_in(inner, &mut value);
+        value
+    }
+}
+
+/// The places, holding zeros, of the several C fields that one result of the library turns into.
+pub trait LeaveApart<Inner> {
+    /// Puts it there.
+    fn leave_apart(self, inner: &Inner);
 }
 
 /// A C value that comes in.
@@ -74,6 +92,11 @@ unsafe impl Plain for f64 {
     fn find(&self, name: Name, bad: fn(f64) -> bool) -> Option<(Name, f64)> {
         if bad(*self) { Some((name, *self)) } else { None }
     }
+
+    #[inline]
+    fn has_nan(&self) -> bool {
+        self.is_nan()
+    }
 }
 
 macro_rules! whole {
@@ -84,6 +107,11 @@ macro_rules! whole {
 
             fn find(&self, _: Name, _: fn(f64) -> bool) -> Option<(Name, f64)> {
                 None
+            }
+
+            #[inline]
+            fn has_nan(&self) -> bool {
+                false
             }
         }
     )+};
@@ -97,13 +125,20 @@ unsafe impl<T: Plain, const N: usize> Plain for [T; N] {
     fn find(&self, name: Name, bad: fn(f64) -> bool) -> Option<(Name, f64)> {
         self.iter().find_map(|element| element.find(name, bad))
     }
+
+    #[inline]
+    fn has_nan(&self) -> bool {
+        // No early way out, so that several are looked at together.
+        self.iter().fold(false, |found, element| found | element.has_nan())
+    }
 }
 
 macro_rules! itself {
     ($($number:ident),+) => {$(
         impl Leave<$number> for $number {
-            fn leave(inner: &$number) -> $number {
-                *inner
+            #[inline]
+            fn leave_in(inner: &$number, place: &mut $number) {
+                *place = *inner;
             }
         }
 
@@ -117,8 +152,9 @@ macro_rules! itself {
 itself!(f64, u32);
 
 impl Leave<bool> for i32 {
-    fn leave(inner: &bool) -> i32 {
-        i32::from(*inner)
+    #[inline]
+    fn leave_in(inner: &bool, place: &mut i32) {
+        *place = i32::from(*inner);
     }
 }
 
@@ -132,11 +168,12 @@ impl Enter<bool> for i32 {
 }
 
 /// A value that may be left out: `has_` before it says whether it is there; what is left out is zero.
-impl<Inner, T: Leave<Inner> + Plain> Leave<Option<Inner>> for (i32, T) {
-    fn leave(inner: &Option<Inner>) -> (i32, T) {
-        match inner {
-            Some(value) => (1, T::leave(value)),
-            None => (0, T::ZERO),
+impl<Inner, T: Leave<Inner>> LeaveApart<Option<Inner>> for (&mut i32, &mut T) {
+    #[inline]
+    fn leave_apart(self, inner: &Option<Inner>) {
+        if let Some(value) = inner {
+            *self.0 = 1;
+            T::leave_in(value, self.1);
         }
     }
 }
@@ -150,17 +187,19 @@ impl<Inner, T: Enter<Inner>> Enter<Option<Inner>> for (i32, T) {
 }
 
 /// Several that may be left out, each with its own `has_`.
-impl<Inner, T: Leave<Inner> + Plain, const N: usize> Leave<[Option<Inner>; N]> for ([i32; N], [T; N]) {
-    fn leave(inner: &[Option<Inner>; N]) -> ([i32; N], [T; N]) {
-        let has = |value: &Option<Inner>| i32::from(value.is_some());
-        let given = |value: &Option<Inner>| <(i32, T)>::leave(value).1;
-        (inner.each_ref().map(has), inner.each_ref().map(given))
+impl<Inner, T: Leave<Inner>, const N: usize> LeaveApart<[Option<Inner>; N]> for (&mut [i32; N], &mut [T; N]) {
+    fn leave_apart(self, inner: &[Option<Inner>; N]) {
+        for ((value, has), place) in inner.iter().zip(self.0).zip(self.1) {
+            (has, place).leave_apart(value);
+        }
     }
 }
 
 impl<Inner, T: Leave<Inner>, const N: usize> Leave<[Inner; N]> for [T; N] {
-    fn leave(inner: &[Inner; N]) -> [T; N] {
-        inner.each_ref().map(T::leave)
+    fn leave_in(inner: &[Inner; N], places: &mut [T; N]) {
+        for (value, place) in inner.iter().zip(places) {
+            T::leave_in(value, place);
+        }
     }
 }
 
@@ -195,10 +234,10 @@ pub(crate) use entered;
 /// One inner field into the C fields that hold it.
 macro_rules! left {
     ($c:ident, $inner:ident, $field:ident) => {
-        $c.$field = Leave::leave(&$inner.$field)
+        Leave::leave_in(&$inner.$field, &mut $c.$field)
     };
     ($c:ident, $inner:ident, $field:ident, $($part:ident),+) => {
-        ($($c.$part,)+) = Leave::leave(&$inner.$field)
+        LeaveApart::leave_apart(($(&mut $c.$part,)+), &$inner.$field)
     };
 }
 pub(crate) use left;
@@ -242,6 +281,11 @@ macro_rules! plain {
                 )+
                 None
             }
+
+            #[inline]
+            fn has_nan(&self) -> bool {
+                false $(| $crate::doors::c::border::mirror::Plain::has_nan(&self.$field))+
+            }
         }
 
         const _: () = {
@@ -282,15 +326,14 @@ macro_rules! mirror {
         $($field:ident $(: ($($part:ident),+))?),+ $(,)?
     } $(sized $size:ident)? $(spare $spare:ident)?) => {
         impl $crate::doors::c::border::mirror::Leave<$inner> for $name {
-            fn leave(inner: &$inner) -> $name {
-                use $crate::doors::c::border::mirror::{Leave, Plain, left};
+            fn leave_in(inner: &$inner, place: &mut $name) {
+                #[allow(unused_imports, reason = "few structs need both")]
+                use $crate::doors::c::border::mirror::{Leave, LeaveApart, left};
                 type Inner = $inner;
                 // Names every field inside, so that none is forgotten.
                 let Inner { $($field: _),+ } = inner;
-                let mut c = $name::ZERO;
-                $(c.$size = size_of::<$name>() as u32;)?
-                $(left!(c, inner, $field $(, $($part),+)?);)+
-                c
+                $(place.$size = size_of::<$name>() as u32;)?
+                $(left!(place, inner, $field $(, $($part),+)?);)+
             }
         }
 

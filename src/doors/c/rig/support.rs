@@ -61,16 +61,18 @@ plain!(Stiffness "support.boom.stiffness" kind, reserved, bending_stiffness_n_m2
     tube_inside_mm, tube_modulus_n_per_mm2);
 
 impl Leave<Option<support::Stiffness>> for Stiffness {
-    fn leave(inner: &Option<support::Stiffness>) -> Stiffness {
-        let unknown = <Stiffness as crate::doors::c::border::mirror::Plain>::ZERO;
+    fn leave_in(inner: &Option<support::Stiffness>, place: &mut Stiffness) {
         match *inner {
-            None => unknown,
+            None => {}
             Some(support::Stiffness::Bending { bending_stiffness_n_m2 }) => {
-                Stiffness { kind: StiffnessKind::Bending as i32, bending_stiffness_n_m2, ..unknown }
+                place.kind = StiffnessKind::Bending as i32;
+                place.bending_stiffness_n_m2 = bending_stiffness_n_m2;
             }
             Some(support::Stiffness::Tube { tube_outside_mm, tube_inside_mm, tube_modulus_n_per_mm2 }) => {
-                let kind = StiffnessKind::Tube as i32;
-                Stiffness { kind, tube_outside_mm, tube_inside_mm, tube_modulus_n_per_mm2, ..unknown }
+                place.kind = StiffnessKind::Tube as i32;
+                place.tube_outside_mm = tube_outside_mm;
+                place.tube_inside_mm = tube_inside_mm;
+                place.tube_modulus_n_per_mm2 = tube_modulus_n_per_mm2;
             }
         }
     }
