@@ -1,0 +1,153 @@
+// The shoot on the desk: its text as a file, the same as an object, which shot is looked at, and what was before.
+
+import { keep } from "./keep.js";
+import { withValue } from "./oneshot.js";
+
+const MOST_STEPS_BACK = 60;
+
+/** Thrown for a shoot file that cannot be planned; `mistakes` says where and why. */
+export class BrokenShoot extends Error {
+  constructor(mistakes) {
+    super("the shoot file has mistakes");
+    this.mistakes = mistakes;
+  }
+}
+
+/** Events: `opened` after another text was taken, `selected` after another shot, `committed` after changes were written. */
+export class Desk extends EventTarget {
+  constructor(rig) {
+    super();
+    this.rig = rig;
+    this.text = "";
+    this.shoot = /** @type {any} */ ({ shot: [] });
+    this.index = 0;
+    this.name = "shoot.toml";
+    this.isDemo = false;
+    this.saved = true;
+    this.handle = /** @type {any} */ (null);
+    this.pending = /** @type {{path: (string | number)[], value: any}[]} */ ([]);
+    this.back = /** @type {{text: string, index: number}[]} */ ([]);
+    this.forth = /** @type {{text: string, index: number}[]} */ ([]);
+  }
+
+  /** The shot that is looked at, as it is written. */
+  get shot() {
+    return this.shoot.shot[this.index];
+  }
+
+  /** Reads a text; throws where it cannot be planned, and then nothing has changed. */
+  read(text) {
+    let read;
+    try {
+      read = this.rig.ask("read", { shoot: text });
+    } catch (error) {
+      if (error.mistakes === undefined) throw error;
+      throw new BrokenShoot(error.mistakes);
+    }
+    if (read.mistakes.length > 0) throw new BrokenShoot(read.mistakes);
+    if (!(read.shoot.shot?.length > 0)) throw new Error("the file has no shots");
+    return read;
+  }
+
+  /** Takes another file. */
+  open(text, { name = "shoot.toml", demo = false, handle = null, index = 0, saved = true } = {}) {
+    const { shoot } = this.read(text);
+    Object.assign(this, { text, shoot, name, isDemo: demo, handle, saved, pending: [], back: [], forth: [] });
+    this.index = Math.min(Math.max(index, 0), shoot.shot.length - 1);
+    this.#keep();
+    this.dispatchEvent(new Event("opened"));
+  }
+
+  select(index) {
+    if (index === this.index || this.shoot.shot[index] === undefined) return;
+    this.commit();
+    this.index = index;
+    this.#keep();
+    this.dispatchEvent(new Event("selected"));
+  }
+
+  /** The shoot with values changed, not yet taken. */
+  candidate(edits) {
+    return edits.reduce((shoot, { path, value }) => withValue(shoot, path, value), this.shoot);
+  }
+
+  /** Takes a candidate that was planned; the file's text follows at the next commit. */
+  take(shoot, edits) {
+    this.shoot = shoot;
+    for (const edit of edits) {
+      const same = (other) => JSON.stringify(other.path) === JSON.stringify(edit.path);
+      this.pending = [...this.pending.filter((other) => !same(other)), edit];
+    }
+  }
+
+  /** Writes what was taken into the text. Says whether comments stayed. */
+  commit() {
+    if (this.pending.length === 0) return true;
+    const edits = this.pending;
+    this.pending = [];
+    const { text, rest_kept: kept } = this.rig.ask("edit", { shoot: this.text, edits });
+    this.#step(text);
+    this.dispatchEvent(new Event("committed"));
+    return kept;
+  }
+
+  /** Changes the list of shots or of gear; throws where the result could not be planned, and then nothing has changed. */
+  restructure(edits, index = this.index) {
+    this.commit();
+    const { text, rest_kept: kept } = this.rig.ask("edit", { shoot: this.text, edits });
+    this.retext(text, index);
+    return kept;
+  }
+
+  /** Takes a whole text in place of this one. */
+  retext(text, index = this.index) {
+    this.commit();
+    const { shoot } = this.read(text);
+    this.index = Math.min(index, shoot.shot.length - 1);
+    this.shoot = shoot;
+    this.#step(text);
+    this.dispatchEvent(new Event("opened"));
+  }
+
+  undo() {
+    this.commit();
+    this.#travel(this.back, this.forth);
+  }
+
+  redo() {
+    this.commit();
+    this.#travel(this.forth, this.back);
+  }
+
+  markSaved(name, handle) {
+    Object.assign(this, { name, handle, saved: true, isDemo: false });
+    this.#keep();
+    this.dispatchEvent(new Event("committed"));
+  }
+
+  #step(text) {
+    this.back.push({ text: this.text, index: this.index });
+    if (this.back.length > MOST_STEPS_BACK) this.back.shift();
+    this.forth = [];
+    this.text = text;
+    this.saved = false;
+    this.#keep();
+  }
+
+  #travel(from, to) {
+    const step = from.pop();
+    if (step === undefined) return;
+    to.push({ text: this.text, index: this.index });
+    this.text = step.text;
+    this.shoot = this.read(step.text).shoot;
+    this.index = Math.min(step.index, this.shoot.shot.length - 1);
+    this.saved = false;
+    this.#keep();
+    this.dispatchEvent(new Event("opened"));
+  }
+
+  #keep() {
+    const { text, name, isDemo, index, saved } = this;
+    this.isKept = keep({ text, name, isDemo, index, saved });
+  }
+}

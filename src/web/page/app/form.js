@@ -1,0 +1,172 @@
+// What is asked, as a form made from the library's own list of keys: the shot first, then the gear it uses.
+
+import { byId, make, say } from "./dom.js";
+import { Field } from "./field.js";
+import { Framing } from "./framing.js";
+import { LEVELS, label } from "./words.js";
+import { nameUsed, pathInWhole, valueAt } from "./oneshot.js";
+
+/** What most shots are about; the other keys stand under "More". */
+const FIRST = ["elevation_deg", "bearing_deg", "hold", "delivered_aspect", "lens", "f_number", "subject", "support", "side", "name", "note"];
+const FRAMING = ["frame_width_mm", "fill_width", "fill_height"];
+const GEAR = /** @type {const} */ (["subject", "lens", "camera", "support", "table", "bay"]);
+
+export class Form {
+  #fields = /** @type {Field[]} */ ([]);
+  #framing = /** @type {any} */ (null);
+  #opened = new Set();
+
+  constructor(desk, planner, system) {
+    Object.assign(this, { desk, planner, system });
+    this.sections = new Map();
+    for (const section of desk.rig.ask("fields").sections) {
+      const inner = section.heading.replace(/[[\]]/g, "").split(".").slice(2).join(".");
+      this.sections.set(inner === "" ? section.kind : `${section.kind}.${inner}`, section.keys);
+    }
+    for (const event of ["opened", "selected"]) desk.addEventListener(event, () => this.build());
+    planner.addEventListener("planned", () => this.refresh());
+    planner.addEventListener("taken", ({ detail }) => this.#taken(detail.proposals));
+    planner.addEventListener("refused", ({ detail }) => this.#refused(detail));
+    byId("asked-form").addEventListener("submit", (event) => event.preventDefault());
+  }
+
+  names(kind) {
+    return Object.keys(this.desk.shoot[kind] ?? {});
+  }
+
+  /** Makes the form anew for the shot that is looked at. */
+  build() {
+    this.#fields = [];
+    const at = ["shot", this.desk.index];
+    const keys = this.sections.get("shot");
+    const listed = (key) => keys.find((each) => each.key === key);
+    const first = FIRST.map((key) => this.#field(listed(key), [...at, key], "shot"));
+    this.#framing = new Framing(FRAMING.map(listed), this);
+    first.splice(1, 0, this.#framing.element);
+    const more = keys.filter(({ key }) => !FIRST.includes(key) && !FRAMING.includes(key));
+    byId("asked-form").replaceChildren(
+      make("fieldset", { class: "fields" }, make("legend", {}, "The shot"), first),
+      this.#drawer("more", "More about the shot", () => more.map((each) => this.#field(each, [...at, each.key], "shot"))),
+      ...GEAR.map((kind) => this.#gear(kind)).filter((each) => each !== null),
+    );
+    this.refresh(true);
+    this.#hold();
+  }
+
+  #field(listed, path, kind) {
+    const field = new Field(listed, path, kind, this);
+    this.#fields.push(field);
+    return field.element;
+  }
+
+  /** A part that is made when it is first opened, and stays open from shot to shot. */
+  #drawer(id, title, content, note) {
+    const inside = make("div", { class: "fields" });
+    const drawer = make("details", { id: `drawer-${id}` }, make("summary", {}, title), note ?? null, inside);
+    const fill = () => {
+      if (inside.childElementCount > 0) return;
+      inside.append(...content());
+      this.refresh(true);
+    };
+    if (this.#opened.has(id)) {
+      drawer.open = true;
+      inside.append(...content());
+    }
+    drawer.addEventListener("toggle", () => {
+      if (drawer.open) {
+        this.#opened.add(id);
+        fill();
+      } else this.#opened.delete(id);
+    });
+    return drawer;
+  }
+
+  /** The gear of a kind that the shot uses. */
+  #gear(kind) {
+    const { desk } = this;
+    const own = desk.shot[kind];
+    if (kind === "subject" && typeof own === "object" && own !== null) {
+      return this.#drawer(kind, `${label(kind)}: written in the shot`, () => this.#table(kind, ["shot", desk.index, kind], kind));
+    }
+    const used = nameUsed(desk.shoot, desk.index, kind);
+    const name = typeof used === "string" && used !== "any" ? used : this.planner.planned?.uses[kind];
+    if (typeof name !== "string" || desk.shoot[kind]?.[name] === undefined) return null;
+    const others = desk.shoot.shot.filter((_, index) => index !== desk.index && nameUsed(desk.shoot, index, kind) === name);
+    const note = make("p", { class: "hint" }, others.length > 0 ? `Also used by ${others.map((shot) => shot.name).join(", ")}: a change here changes those too.` : "Used by this shot alone.");
+    return this.#drawer(kind, `${label(kind)}: ${name}`, () => this.#table(kind, [kind, name], kind), note);
+  }
+
+  /** The fields of a table of the file, and of the tables inside it. */
+  #table(kind, path, section) {
+    const keys = this.sections.get(section) ?? [];
+    return keys.flatMap((listed) => {
+      const inside = [...path, listed.key];
+      if (listed.sort !== "table") return [this.#field(listed, inside, kind)];
+      const value = valueAt(this.desk.shoot, inside);
+      if (value === undefined) return [];
+      const parts = Array.isArray(value) ? value.map((_, index) => [...inside, index]) : [inside];
+      return parts.map((each, index) =>
+        make("fieldset", { class: "fields inner" }, make("legend", {}, `${label(listed.key)}${parts.length > 1 ? ` ${index + 1}` : ""}`),
+          this.#table(kind, each, `${section}.${listed.key}`)));
+    });
+  }
+
+  /** Shows what the file has now. */
+  refresh(force = false) {
+    for (const field of this.#fields) field.show(valueAt(this.desk.shoot, field.path), force);
+    this.#framing?.show(force);
+  }
+
+  propose(edits, field, at) {
+    field.wanted = JSON.stringify(edits);
+    this.planner.propose({ edits, field: field.key, typed: field.input.value, at });
+  }
+
+  /** Typing ended: the file's text follows. */
+  settled() {
+    requestAnimationFrame(() => this.desk.commit());
+  }
+
+  #all() {
+    return this.#framing === null ? this.#fields : [...this.#fields, this.#framing];
+  }
+
+  #taken(proposals) {
+    for (const { field: key } of proposals) {
+      if (key === undefined) this.#all().filter((field) => !this.planner.drafts.has(field.key)).forEach((field) => field.accept());
+      else this.#all().find((field) => field.key === key)?.accept();
+    }
+    if (proposals.some(({ edits }) => edits.some(({ path }) => GEAR.includes(path[2]) || path[2] === "name"))) this.#rebuildGear();
+    this.#hold();
+  }
+
+  /** Another lens or stand was chosen: its fields take the place of the former's. */
+  #rebuildGear() {
+    const active = document.activeElement?.id;
+    const drafts = this.planner.drafts.size > 0;
+    if (drafts) return;
+    this.build();
+    if (active) document.getElementById(active)?.focus({ preventScroll: true });
+  }
+
+  #refused({ mistakes, proposal }) {
+    if (proposal !== null) {
+      const asked = this.#all().find((field) => field.key === proposal.field);
+      const places = mistakes.map(({ path }) => JSON.stringify(pathInWhole(path, this.desk.index)));
+      const elsewhere = asked === undefined ? this.#all().filter((field) => places.includes(field.key)) : [asked];
+      elsewhere.forEach((field) => field.refuse(mistakes));
+    }
+    this.#hold(mistakes);
+  }
+
+  /** Says that the figures are those of the last good plan, while something typed could not be taken. */
+  #hold() {
+    const held = this.#all().filter((field) => field.draft);
+    const box = byId("last-good");
+    box.hidden = held.length === 0;
+    document.documentElement.classList.toggle("holding", held.length > 0);
+    if (held.length === 0) return say(box, "");
+    const names = held.map((field) => label(field.listed.key)).join(", ");
+    say(box, `${LEVELS.warn.symbol} Last good plan. What stands under ${names} cannot be planned; the figures and drawings are those from before it.`);
+  }
+}

@@ -1,0 +1,140 @@
+// Puts the page together: loads the library, opens what was kept or the invented shoot, and lets every part follow.
+
+import { load } from "../tablerig/tablerig.js";
+import { alarm, tell } from "./announce.js";
+import { Desk } from "./desk.js";
+import { byId, make, say } from "./dom.js";
+import { Figures } from "./figures.js";
+import { Files, mistakesWithPlaces } from "./files.js";
+import { Form } from "./form.js";
+import { Handles, elevationEdit } from "./handles.js";
+import { keep, kept } from "./keep.js";
+import { Planner } from "./planner.js";
+import { Shots } from "./shots.js";
+import { Stages } from "./stages.js";
+import { drawingUnit, degrees, length } from "./units.js";
+import { counted } from "./words.js";
+
+const chosen = (name) => /** @type {any} */ (document.querySelector(`input[name=${name}]:checked`)).value;
+
+/** Marks the radio of that value, if there is one. */
+function check(name, value) {
+  const radio = /** @type {any} */ (document.querySelector(`input[name=${name}][value="${CSS.escape(String(value))}"]`));
+  if (radio !== null) radio.checked = true;
+}
+
+async function begin() {
+  const before = kept();
+  check("unit", before.unit);
+  check("view", before.view ?? (matchMedia("(min-width: 70rem)").matches ? "all" : "side"));
+  const rig = await load();
+  const system = () => chosen("unit");
+  const desk = new Desk(rig);
+  const stages = new Stages(() => planner.redraw());
+  const planner = new Planner(desk, stages, system);
+  const usual = rig.ask("codes").usual_cautions;
+  const figures = new Figures(system, usual);
+  new Handles(desk, planner, stages, system);
+  new Form(desk, planner, system);
+  new Shots(desk, planner);
+  const files = new Files(desk);
+  byId("usual-cautions").append(...usual.map((text) => make("li", {}, text)));
+  say(byId("about"), `Library version ${rig.ask("version").version}. Drawings in ${drawingUnit(system())} or feet and inches.`);
+
+  planner.addEventListener("planned", ({ detail }) => {
+    figures.show(detail.planned);
+    showElevation(detail.planned.brief.shot.elevation_deg);
+  });
+  planner.addEventListener("rested", ({ detail }) => tell(inWords(detail.planned, system())));
+  for (const event of ["opened", "selected", "committed"]) desk.addEventListener(event, () => showDesk(desk));
+  controls(desk, planner, stages);
+
+  stages.choose(chosen("view"));
+  if (!openKept(desk, before)) files.anew();
+  document.documentElement.dataset.ready = "true";
+}
+
+/** Opens what was worked on last; says whether there was any. */
+function openKept(desk, { text, name, isDemo, index, saved }) {
+  if (typeof text !== "string" || text === "") return false;
+  try {
+    desk.open(text, { name, demo: isDemo, index, saved });
+    return true;
+  } catch (error) {
+    alarm("What was kept from the last visit can no longer be read; the invented shoot is open instead.", error.mistakes === undefined ? [] : mistakesWithPlaces(error.mistakes));
+    return false;
+  }
+}
+
+function showElevation(angle) {
+  const slide = byId("elevation-slide");
+  if (Number(slide.value) !== angle) slide.value = angle;
+  slide.setAttribute("aria-valuetext", degrees(angle));
+  say(byId("elevation-now"), degrees(angle));
+}
+
+function showDesk(desk) {
+  const { shoot, name, isDemo, saved, shot } = desk;
+  say(byId("shoot-title"), shoot.shoot?.title ?? name);
+  say(byId("plan-heading"), shot.name);
+  say(byId("shot-note"), shot.note ?? "");
+  byId("demo-note").hidden = !isDemo;
+  byId("undo").disabled = desk.back.length === 0;
+  byId("redo").disabled = desk.forth.length === 0;
+  byId("unsaved").hidden = saved;
+  document.title = `${shot.name}: tablerig`;
+}
+
+function inWords({ name, brief, plan }, system) {
+  const { elevation_deg: elevation } = brief.shot;
+  return `${name}: elevation ${degrees(elevation)}, sensor height ${length(plan.pose.sensor.z_mm, system)}, frame width ${length(plan.frame_width_mm, system)}, ${counted(plan.cautions)}.`;
+}
+
+/** The controls that stand outside the form. */
+function controls(desk, planner, stages) {
+  const hint = () => say(byId("asked-hint"), `A bare length is in ${chosen("unit") === "metric" ? "cm" : "inches"}; in camera and lens, in mm. Units may be written: 62 cm, 7 ft 10 in, f/8.`);
+  hint();
+  byId("unit-switch").addEventListener("change", () => {
+    keep({ unit: chosen("unit") });
+    hint();
+    planner.redraw();
+  });
+  byId("view-switch").addEventListener("change", () => {
+    keep({ view: chosen("view") });
+    stages.choose(chosen("view"));
+    planner.redraw();
+  });
+  byId("explain").checked = kept().explain === true;
+  const explain = () => byId("asked").classList.toggle("explained", byId("explain").checked);
+  explain();
+  byId("explain").addEventListener("change", () => {
+    keep({ explain: byId("explain").checked });
+    explain();
+  });
+  byId("larger").addEventListener("change", (event) => stages.enlarge(event.target.checked));
+  byId("undo").addEventListener("click", () => desk.undo());
+  byId("redo").addEventListener("click", () => desk.redo());
+  const slide = byId("elevation-slide");
+  slide.addEventListener("input", (event) => planner.propose({ edits: [elevationEdit(desk, Number(slide.value))], at: event.timeStamp, moving: true }));
+  slide.addEventListener("change", () => requestAnimationFrame(() => desk.commit()));
+  for (const [id, step] of [["elevation-less", -1], ["elevation-more", 1]]) {
+    byId(id).addEventListener("click", (event) => {
+      if (planner.planned === null) return;
+      const angle = Math.round((planner.planned.brief.shot.elevation_deg + step) * 10) / 10;
+      planner.propose({ edits: [elevationEdit(desk, Math.min(Math.max(angle, -60), 90))], at: event.timeStamp });
+      requestAnimationFrame(() => desk.commit());
+    });
+  }
+  addEventListener("keydown", (event) => {
+    const inField = event.target instanceof HTMLElement && event.target.matches("input[type=text], textarea");
+    if (inField || !(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== "z") return;
+    event.preventDefault();
+    if (event.shiftKey) desk.redo();
+    else desk.undo();
+  });
+}
+
+begin().catch((error) => {
+  alarm(`The page could not begin: ${error.message}.`);
+  throw error;
+});
