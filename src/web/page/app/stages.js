@@ -1,6 +1,7 @@
 // The drawings' places on the page: how large each is, what stands in it, and where the room's millimetres lie there.
 
 import { byId, make } from "./dom.js";
+import { Paper } from "./paper.js";
 
 const VIEWS = ["side", "picture", "above"];
 /** CSS pixels that a unit of a drawing should take at least: its small lettering is eleven units high. */
@@ -41,7 +42,7 @@ export class Stages {
       const paper = make("div", { class: "paper" });
       const figure = make("div", { class: "stage", "data-view": view }, paper);
       const frame = make("div", { class: "stage-frame", role: "group", "aria-label": `Drawing: ${view}` }, figure);
-      this.#stages.set(view, { figure, frame, paper, width: 0, height: 0, scale: null, planned: null });
+      this.#stages.set(view, { figure, frame, paper, drawing: new Paper(paper), width: 0, height: 0, scale: null, planned: null });
       byId("stages").append(frame);
       observer.observe(figure);
     }
@@ -108,8 +109,7 @@ export class Stages {
       this.#stale.delete(view);
       stage.planned = planned;
       if (view === "side") stage.scale = scaleOf(svg);
-      // The page's own style says the same as the drawing's.
-      stage.paper.innerHTML = svg.replace(/<style>.*?<\/style>/s, "");
+      stage.drawing.show(svg);
     }
     this.placed?.(planned);
   }
