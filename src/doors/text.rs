@@ -23,6 +23,8 @@ mod optics;
 mod parts;
 mod places;
 mod planner;
+#[cfg(feature = "text-door-drawings")]
+mod printed;
 mod refusal;
 mod set;
 mod shots;
@@ -84,6 +86,8 @@ fn operations() -> impl Iterator<Item = &'static Operation> {
         inverse::OPERATIONS,
         set::OPERATIONS,
         planner::OPERATIONS,
+        #[cfg(feature = "text-door-drawings")]
+        printed::OPERATIONS,
     ];
     all.into_iter().flatten()
 }

@@ -83,6 +83,7 @@ pub(crate) fn one_of_each() -> Vec<(&'static str, Value)> {
             "whole_pieces",
             json!({ "needed_kg": "3.2 kg", "sizes": [{ "mass_kg": 1.25 }, { "mass_kg": "500 g", "at_hand": 2 }] }),
         ),
+        ("sheet", with(json!({ "unit": "centimetres", "paper": "a4", "leave_out": ["breakfast-long"] }))),
     ]
 }
 
@@ -178,6 +179,22 @@ fn drawings_are_drawn() {
         assert_eq!(document.root_element().tag_name().name(), "svg", "{view}");
         assert!(svg.contains("id=\"mine-") && svg.contains("soup"), "{view}");
     }
+}
+
+/// The sheet names every shot that is not left out, in the unit and for the paper asked for.
+#[test]
+fn sheets_are_printed() {
+    let keys = |keys: Value| {
+        let mut keys = keys;
+        keys["shoot"] = json!(demo());
+        asked("sheet", keys)["html"].as_str().unwrap().to_owned()
+    };
+    let html = keys(json!({ "unit": "feet_inches", "paper": "letter", "leave_out": ["breakfast-long"] }));
+    assert!(html.starts_with("<!DOCTYPE html>") && html.contains("size:letter"));
+    assert!(html.contains("tumbler") && !html.contains("breakfast-long"));
+    assert!(html.contains(" ft "));
+    let metric = keys(json!({ "unit": "centimetres" }));
+    assert!(metric.contains("breakfast-long") && metric.contains(" cm") && !metric.contains(" ft "));
 }
 
 /// Planned and drawn at once is the same as one after the other.

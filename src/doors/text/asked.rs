@@ -74,6 +74,7 @@ pub(super) struct Asked {
     pub(super) width: Option<f64>,
     pub(super) height: Option<f64>,
     pub(super) id: Option<Name>,
+    pub(super) paper: Option<usize>,
     pub(super) leave_out: Vec<Name>,
     pub(super) open: Vec<&'static str>,
     pub(super) sizes: Vec<PieceSize>,
@@ -113,6 +114,7 @@ pub(super) const MOST_STEPS: f64 = 1000.0;
 
 pub(super) static FORMS: &[&str] = &["toml", "json"];
 pub(super) static QUANTITIES: &[&str] = &["elevation_deg", "frame_width_mm", "focal_length_mm", "lens"];
+pub(super) static PAPERS: &[&str] = &["a4", "letter"];
 pub(super) static VIEWS: &[&str] = &["side", "above", "picture"];
 pub(super) static UNITS: &[&str] = &["millimetres", "centimetres", "metres", "inches", "feet_inches"];
 
@@ -173,6 +175,7 @@ pub(super) static KEYS: &[Key] = &[
     number("width", door("drawing.width", "", (480.0, 4000.0), ""), "width in quarter millimetres of paper", give!(Asked, width)),
     number("height", door("drawing.height", "", (240.0, 4000.0), ""), "most height, in the same", give!(Asked, height)),
     key(Field::text("id", "what identifiers inside the drawing begin with: another for each drawing on a page", give!(Asked, id)), "string"),
+    key(Field::choice("paper", PAPERS, "the paper that it is printed on", give!(Asked, paper)), "\"a4\" | \"letter\""),
     key(Field::part("leave_out", "the names of shots that do not count", parts::leave_out), "string[]"),
     key(Field::part("open", "what is to be chosen", parts::open), "(\"lens\" | \"support\" | \"side\")[]"),
     key(Field::part("sizes", "pieces at hand", parts::sizes), "PieceSizeEntry[]"),

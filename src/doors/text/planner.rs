@@ -29,7 +29,7 @@ use crate::shootfile::problem::{Problem, ProblemKind};
 use crate::shootfile::whole::{BayFit, Whole};
 use crate::shootfile::{NamedShot, ShootFile};
 
-const LEAVE_OUT: (&str, Standing) = ("leave_out", Standing::Otherwise("none: all shots count"));
+pub(super) const LEAVE_OUT: (&str, Standing) = ("leave_out", Standing::Otherwise("none: all shots count"));
 
 pub(super) static OPERATIONS: &[Operation] = &[
     Operation {
@@ -263,13 +263,18 @@ pub(super) struct Ordered<'a> {
     minutes: Minutes,
 }
 
-fn order(question: &Question) -> Answer {
-    let whole = question.whole()?;
-    let order = whole.order().map_err(|fault| match fault {
+/// Why there is no order.
+pub(super) fn not_ordered(fault: OrderFault) -> Refusal {
+    match fault {
         OrderFault::Minutes(fault) => Refusal::Fault(fault),
         // What else can be wrong with an order is said where the file is read.
         other => Refusal::one(Problem::general(ProblemKind::Conflicting, format_args!("{other}"))),
-    })?;
+    }
+}
+
+fn order(question: &Question) -> Answer {
+    let whole = question.whole()?;
+    let order = whole.order().map_err(not_ordered)?;
     let steps = order.steps(&whole.setups(), &whole.minutes());
     let name = |shot: usize| whole.shots.get(shot).map_or("", |shot| shot.name.as_str());
     let step = |step: &crate::shoot::order::OrderStep| OrderedShot {

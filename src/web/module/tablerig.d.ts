@@ -1897,6 +1897,12 @@ export interface Pose {
   front_clearance_mm: number | null;
 }
 
+/** A sheet. */
+export interface Printed {
+  /** The HTML's text. */
+  html: string;
+}
+
 /** What sort of mistake it is. The numbers are part of the interface and are never used again for something else; those of `crate::fault::FaultKind` lie under 400. */
 export type ProblemKind =
   /** A number was refused: the fault says why. */
@@ -3236,6 +3242,22 @@ export interface Operations {
       sizes: PieceSizeEntry[];
     };
     answer: WholePieces;
+  };
+  /** The sheet that hangs on the stand, all shots with their drawings: one HTML text with nothing to fetch. */
+  sheet: {
+    request: {
+      /** a shoot file: its text, or its JSON form */
+      shoot: Shoot | string;
+      /** how the text is written. Left out: JSON where the text begins with a brace. */
+      form?: "toml" | "json";
+      /** the names of shots that do not count. Left out: none: all shots count. */
+      leave_out?: string[];
+      /** the unit in which lengths are written. Left out: millimetres. */
+      unit?: "millimetres" | "centimetres" | "metres" | "inches" | "feet_inches";
+      /** the paper that it is printed on. Left out: as the printer has it. */
+      paper?: "a4" | "letter";
+    };
+    answer: Printed;
   };
 }
 

@@ -9,8 +9,8 @@ const name = own + version;
 self.addEventListener("install", (event) => {
   event.waitUntil(
     caches.open(name).then((cache) =>
-      // Past the browser's own cache, which may hold an older index.html.
-      cache.addAll(files.map((file) => new Request(file, { cache: "reload" }))),
+      // What is not named by its content is fetched past the browser's own cache.
+      cache.addAll(files.map((file) => (file.startsWith("v-") ? file : new Request(file, { cache: "reload" })))),
     ),
   );
 });

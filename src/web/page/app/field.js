@@ -16,7 +16,12 @@ export class Field {
    * @param {any} form gives `system()`, `names(kind)`, `propose(edits, field, typed, at)` and `settled()`
    */
   constructor(listed, path, kind, form) {
-    Object.assign(this, { listed, path, kind, form, key: JSON.stringify(path) });
+    this.listed = listed;
+    this.path = path;
+    this.kind = kind;
+    this.form = form;
+    this.key = JSON.stringify(path);
+    this.draft = false;
     this.id = fieldId([kind, ...path.slice(2)]);
     this.value = undefined;
     this.error = make("p", { class: "error", id: `${this.id}-error`, hidden: true });

@@ -8,11 +8,11 @@ const L = (mm) => (_, system) => length(mm(_), system);
 
 /** The few figures to set, in large type. */
 const TO_SET = [
-  ["Elevation", ({ brief }) => degrees(brief.shot.elevation_deg), ({ brief }) => `± ${degrees(brief.shot.elevation_tolerance_deg)}`],
+  ["Elevation", ({ brief }) => `${short(brief.shot.elevation_deg, 1)}°`, ({ brief }) => `± ${degrees(brief.shot.elevation_tolerance_deg)}`],
   ["Sensor height", L(({ plan }) => plan.pose.sensor.z_mm), ({ plan }, s) => upDown(plan.tolerance, s)],
   ["Sensor to aim point", L(({ plan }) => plan.lens.sensor_distance_mm), () => "straight"],
   ["Pivot height", L(({ plan }) => plan.pose.pivot.z_mm), ({ uses }) => uses.support],
-  ["Reach", ({ plan }, s) => (plan.placement.boom_used ? length(plan.placement.reach_mm, s) : "no boom"), ({ plan }) => (plan.placement.boom_used ? "level, column to pivot" : "")],
+  ["Reach", ({ plan }, s) => (plan.placement.boom_used ? length(plan.placement.reach_mm, s) : "—"), ({ plan }) => (plan.placement.boom_used ? "level, column to pivot" : "no boom used")],
   ["Opening", ({ plan }) => fNumber(plan.focus.engraved), ({ uses, plan }) => `${uses.lens}${plan.focus.f_number_given ? "" : ", chosen"}`],
 ];
 
@@ -21,7 +21,8 @@ function upDown({ up_mm: up, down_mm: down }, system) {
   return more === less ? `± ${more}` : `+ ${more}, − ${less}`;
 }
 
-const GROUPS = [
+/** Groups of figures: each with a name, and rows of a name and what is told. */
+const GROUPS = /** @type {[string, string, [string, (planned: any, system: any) => string][]][]} */ ([
   ["camera", "Camera", [
     ["Sensor from aim point, level", L(({ plan }) => plan.pose.sensor_from_aim_mm)],
     ["Pivot from aim point, level", L(({ plan }) => plan.pose.pivot_from_aim_mm)],
@@ -49,7 +50,7 @@ const GROUPS = [
     ["Room under the ceiling", L(({ plan }) => plan.bay_room.ceiling_mm)],
     ["Room behind the camera", L(({ plan }) => plan.bay_room.behind_camera_mm)],
   ]],
-];
+]);
 
 const STANDS = [["As shot", "as_shot"], ["Camera off", "camera_off"], ["Counterweight off", "counterweight_off"]];
 
@@ -58,6 +59,7 @@ export class Figures {
   #cautions = new Map();
   #standing = /** @type {HTMLElement[][]} */ ([]);
   #weights = /** @type {any} */ ({});
+  #worst = "";
 
   constructor(system, usual) {
     this.system = system;
@@ -131,6 +133,7 @@ export class Figures {
     say(this.#weights.settle, typeof sag?.settling_s === "number" ? `${number(sag.settling_s, 1)} s` : "not computed");
     say(this.#weights.removal, planned.removal_in_words);
     for (const [id, entry] of this.#cautions) this.#showCautions(entry, cautions.filter((caution) => topic(caution) === id));
+    this.#showWorst(cautions);
     this.#verdict(cautions);
   }
 
@@ -141,6 +144,20 @@ export class Figures {
     entry.key = key;
     show(entry.list, cautions.length > 0);
     entry.list.replaceChildren(...cautions.map((caution, index) => cautionItem(caution, texts[index])));
+  }
+
+  /** What must be looked at first stands under the drawing as well; the figures it concerns are a press away. */
+  #showWorst(cautions) {
+    const serious = cautions.filter(({ level }) => level === "stop" || level === "warn");
+    const texts = serious.map((caution) => inWords(caution, this.system()));
+    const key = texts.join("\n");
+    if (key === this.#worst) return;
+    this.#worst = key;
+    byId("worst").replaceChildren(...serious.map((caution, index) => {
+      const item = cautionItem(caution, texts[index]);
+      item.append(" ", make("a", { href: `#group-${topic(caution)}` }, "its figures"));
+      return item;
+    }));
   }
 
   #verdict(cautions) {

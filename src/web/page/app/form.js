@@ -17,7 +17,9 @@ export class Form {
   #opened = new Set();
 
   constructor(desk, planner, system) {
-    Object.assign(this, { desk, planner, system });
+    this.desk = desk;
+    this.planner = planner;
+    this.system = system;
     this.sections = new Map();
     for (const section of desk.rig.ask("fields").sections) {
       const inner = section.heading.replace(/[[\]]/g, "").split(".").slice(2).join(".");
@@ -156,7 +158,7 @@ export class Form {
       const elsewhere = asked === undefined ? this.#all().filter((field) => places.includes(field.key)) : [asked];
       elsewhere.forEach((field) => field.refuse(mistakes));
     }
-    this.#hold(mistakes);
+    this.#hold();
   }
 
   /** Says that the figures are those of the last good plan, while something typed could not be taken. */

@@ -12,7 +12,10 @@ export class Handles {
   #drag = /** @type {any} */ (null);
 
   constructor(desk, planner, stages, system) {
-    Object.assign(this, { desk, planner, stages, system });
+    this.desk = desk;
+    this.planner = planner;
+    this.stages = stages;
+    this.system = system;
     const slider = (name, label, min, max) =>
       make("div", { class: `handle ${name}`, id: `handle-${name}`, role: "slider", tabindex: "0", "aria-label": label, "aria-valuemin": min, "aria-valuemax": max });
     this.elevation = slider("elevation", "Elevation, on the drawing", LEAST_DEG, MOST_DEG);

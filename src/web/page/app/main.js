@@ -1,7 +1,9 @@
 // Puts the page together: loads the library, opens what was kept or the invented shoot, and lets every part follow.
 
 import { load } from "../tablerig/tablerig.js";
+import { Advice } from "./advice.js";
 import { alarm, tell } from "./announce.js";
+import { AsText } from "./astext.js";
 import { Desk } from "./desk.js";
 import { byId, make, say } from "./dom.js";
 import { Figures } from "./figures.js";
@@ -9,10 +11,15 @@ import { Files, mistakesWithPlaces } from "./files.js";
 import { Form } from "./form.js";
 import { Handles, elevationEdit } from "./handles.js";
 import { keep, kept } from "./keep.js";
+import { Lenses } from "./lenses.js";
+import { MeasuredOnSet } from "./measured.js";
+import { keepForOffline } from "./offline.js";
 import { Planner } from "./planner.js";
+import { SheetPrinter } from "./print.js";
 import { Shots } from "./shots.js";
 import { Stages } from "./stages.js";
-import { drawingUnit, degrees, length } from "./units.js";
+import { TiltReader } from "./tilt.js";
+import { degrees, length } from "./units.js";
 import { counted } from "./words.js";
 
 const chosen = (name) => /** @type {any} */ (document.querySelector(`input[name=${name}]:checked`)).value;
@@ -38,20 +45,27 @@ async function begin() {
   new Form(desk, planner, system);
   new Shots(desk, planner);
   const files = new Files(desk);
+  new AsText(desk);
+  new Advice(desk, planner);
+  new Lenses(desk, planner, system, usual);
+  new TiltReader(planner);
+  new MeasuredOnSet(desk, planner, system);
+  new SheetPrinter(desk, system);
   byId("usual-cautions").append(...usual.map((text) => make("li", {}, text)));
-  say(byId("about"), `Library version ${rig.ask("version").version}. Drawings in ${drawingUnit(system())} or feet and inches.`);
+  say(byId("about"), `Library version ${rig.ask("version").version}.`);
 
-  planner.addEventListener("planned", ({ detail }) => {
+  planner.addEventListener("planned", (/** @type {any} */ { detail }) => {
     figures.show(detail.planned);
     showElevation(detail.planned.brief.shot.elevation_deg);
   });
-  planner.addEventListener("rested", ({ detail }) => tell(inWords(detail.planned, system())));
+  planner.addEventListener("rested", (/** @type {any} */ { detail }) => tell(inWords(detail.planned, system())));
   for (const event of ["opened", "selected", "committed"]) desk.addEventListener(event, () => showDesk(desk));
   controls(desk, planner, stages);
 
   stages.choose(chosen("view"));
   if (!openKept(desk, before)) files.anew();
   document.documentElement.dataset.ready = "true";
+  keepForOffline();
 }
 
 /** Opens what was worked on last; says whether there was any. */
@@ -94,8 +108,10 @@ function inWords({ name, brief, plan }, system) {
 function controls(desk, planner, stages) {
   const hint = () => say(byId("asked-hint"), `A bare length is in ${chosen("unit") === "metric" ? "cm" : "inches"}; in camera and lens, in mm. Units may be written: 62 cm, 7 ft 10 in, f/8.`);
   hint();
+  document.documentElement.dataset.unit = chosen("unit");
   byId("unit-switch").addEventListener("change", () => {
     keep({ unit: chosen("unit") });
+    document.documentElement.dataset.unit = chosen("unit");
     hint();
     planner.redraw();
   });
@@ -110,6 +126,15 @@ function controls(desk, planner, stages) {
   byId("explain").addEventListener("change", () => {
     keep({ explain: byId("explain").checked });
     explain();
+  });
+  stages.lettered = kept().lettered ?? null;
+  byId("lettered").addEventListener("change", () => {
+    stages.lettered = byId("lettered").checked;
+    keep({ lettered: stages.lettered });
+    planner.redraw();
+  });
+  planner.addEventListener("planned", () => {
+    if (byId("lettered").checked === stages.bare) byId("lettered").checked = !stages.bare;
   });
   byId("larger").addEventListener("change", (event) => stages.enlarge(event.target.checked));
   byId("undo").addEventListener("click", () => desk.undo());

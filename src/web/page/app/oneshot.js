@@ -45,7 +45,8 @@ export function pathInWhole(path, index) {
 }
 
 /** A copy with a value put at a path, or taken away where it is null; what lies beside the way is shared. */
-export function withValue(node, [step, ...rest], value) {
+export function withValue(node, path, value) {
+  const [step, ...rest] = path;
   const copy = Array.isArray(node) ? [...node] : { ...node };
   if (rest.length > 0) copy[step] = withValue(copy[step] ?? {}, rest, value);
   else if (value !== null) copy[step] = value;

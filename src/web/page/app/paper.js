@@ -17,13 +17,16 @@ export class Paper {
     this.element = element;
   }
 
-  /** Shows a drawing. */
-  show(svg) {
+  /** Shows a drawing, or a box out of it. */
+  show(svg, { x, y, width, height }) {
     // The page's own style says the same as the drawing's.
     const text = svg.replace(/<style>.*?<\/style>\n?/s, "");
     const lines = text.split("\n");
     if (!this.#patch(lines)) this.#replace(text, lines);
     this.#lines = lines;
+    const box = `${x.toFixed(2)} ${y.toFixed(2)} ${width.toFixed(2)} ${height.toFixed(2)}`;
+    const root = this.element.firstElementChild;
+    if (root !== null && root.getAttribute("viewBox") !== box) root.setAttribute("viewBox", box);
   }
 
   #replace(text, lines) {

@@ -11,7 +11,8 @@ export class Shots {
   #running = 0;
 
   constructor(desk, planner) {
-    Object.assign(this, { desk, planner });
+    this.desk = desk;
+    this.planner = planner;
     desk.addEventListener("opened", () => this.#list());
     desk.addEventListener("selected", () => this.#mark());
     planner.addEventListener("rested", () => this.#survey());

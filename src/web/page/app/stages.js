@@ -4,18 +4,30 @@ import { byId, make } from "./dom.js";
 import { Paper } from "./paper.js";
 
 const VIEWS = ["side", "picture", "above"];
-/** CSS pixels that a unit of a drawing should take at least: its small lettering is eleven units high. */
-const PIXELS_PER_UNIT = 1;
+/** CSS pixels that a unit of a drawing takes: with its lettering, eleven units high, or without it. */
+const [LETTERED, BARE] = [1, 0.9];
+/** What lettering takes of a drawing's width and height, about. */
+const [BESIDE, BELOW] = [300, 150];
 const [LEAST_WIDTH, MOST_WIDTH] = [480, 900];
+/** Stages narrower than this begin without lettering: the same measures stand large beside the drawing. */
+const NARROW = 560;
 
 /** Where the room's places lie in a drawing from the side. */
 function scaleOf(svg) {
   const plane = /data-plane="bearing" data-mm-per-unit="([^"]+)" data-zero-x="([^"]+)" data-zero-y="([^"]+)"/.exec(svg);
-  const box = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg);
-  if (plane === null || box === null) return null;
+  if (plane === null) return null;
   const [mmPerUnit, zeroX, zeroY] = plane.slice(1).map(Number);
-  const [width, height] = box.slice(1).map(Number);
-  return { mmPerUnit, zeroX, zeroY, width, height };
+  return { mmPerUnit, zeroX, zeroY };
+}
+
+/** What of a drawing is shown: all of it, or only the areas that are to scale. */
+function boxOf(svg, bare) {
+  const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? ["", "720", "480"];
+  const areas = [...svg.matchAll(/<clipPath id="[^"]*-area-\d+">\s*<rect x="([^"]+)" y="([^"]+)" width="([^"]+)" height="([^"]+)"/g)].map((area) => area.slice(1).map(Number));
+  if (!bare || areas.length === 0) return { x: 0, y: 0, width: Number(width), height: Number(height) };
+  const [x, y] = [Math.min(...areas.map((area) => area[0])), Math.min(...areas.map((area) => area[1]))];
+  const [right, bottom] = [Math.max(...areas.map((area) => area[0] + area[2])), Math.max(...areas.map((area) => area[1] + area[3]))];
+  return { x, y, width: right - x, height: bottom - y };
 }
 
 export class Stages {
@@ -27,6 +39,10 @@ export class Stages {
     this.view = "side";
     /** While something is dragged the drawing does not move away from under it. */
     this.held = false;
+    /** Whether lettering is drawn; null: where there is room. */
+    this.lettered = /** @type {boolean | null} */ (null);
+    /** Called when something was put in its place. */
+    this.placed = (/** @type {any} */ _planned) => {};
     const observer = new ResizeObserver((entries) => {
       let changed = false;
       for (const { target, contentRect } of entries) {
@@ -42,7 +58,7 @@ export class Stages {
       const paper = make("div", { class: "paper" });
       const figure = make("div", { class: "stage", "data-view": view }, paper);
       const frame = make("div", { class: "stage-frame", role: "group", "aria-label": `Drawing: ${view}` }, figure);
-      this.#stages.set(view, { figure, frame, paper, drawing: new Paper(paper), width: 0, height: 0, scale: null, planned: null });
+      this.#stages.set(view, { figure, frame, paper, drawing: new Paper(paper), width: 0, height: 0, scale: null, box: null, planned: null });
       byId("stages").append(frame);
       observer.observe(figure);
     }
@@ -88,13 +104,22 @@ export class Stages {
   bySize(views) {
     const groups = new Map();
     for (const view of views) {
-      const { width, height } = this.#stages.get(view);
-      const size = drawnSize(width, height);
+      const stage = this.#stages.get(view);
+      const size = drawnSize(stage.width, stage.height, this.#isBare(stage));
       const key = `${size.width} ${size.height}`;
       if (!groups.has(key)) groups.set(key, { ...size, views: [] });
       groups.get(key).views.push(view);
     }
     return [...groups.values()];
+  }
+
+  /** Whether the drawings that are looked at have no lettering. */
+  get bare() {
+    return this.#isBare(this.#stages.get(this.visible()[0]));
+  }
+
+  #isBare(stage) {
+    return !(this.lettered ?? (stage.width === 0 || stage.width >= NARROW));
   }
 
   /** Puts drawings in place; those of other views are out of date from then on. */
@@ -109,19 +134,22 @@ export class Stages {
       this.#stale.delete(view);
       stage.planned = planned;
       if (view === "side") stage.scale = scaleOf(svg);
-      stage.drawing.show(svg);
+      const bare = this.#isBare(stage);
+      stage.box = boxOf(svg, bare);
+      stage.figure.classList.toggle("bare", bare);
+      stage.drawing.show(svg, stage.box);
     }
-    this.placed?.(planned);
+    this.placed(planned);
   }
 
   /** Pixels of a place of the side view, from its figure's corner; across from the aim point, and up from the floor. */
   sidePlace(across, up) {
-    const { scale, width, height } = this.#stages.get("side");
+    const { scale, box, width, height } = this.#stages.get("side");
     if (scale === null || width === 0) return null;
-    const pixels = Math.min(width / scale.width, height / scale.height);
+    const pixels = Math.min(width / box.width, height / box.height);
     return {
-      x: (width - scale.width * pixels) / 2 + (scale.zeroX + across / scale.mmPerUnit) * pixels,
-      y: (height - scale.height * pixels) / 2 + (scale.zeroY - up / scale.mmPerUnit) * pixels,
+      x: (width - box.width * pixels) / 2 + (scale.zeroX - box.x + across / scale.mmPerUnit) * pixels,
+      y: (height - box.height * pixels) / 2 + (scale.zeroY - box.y - up / scale.mmPerUnit) * pixels,
     };
   }
 
@@ -132,8 +160,10 @@ export class Stages {
   }
 }
 
-function drawnSize(width, height) {
+function drawnSize(width, height, bare) {
   if (width === 0) return { width: 720, height: 480 };
-  const units = Math.round(Math.min(Math.max(width / PIXELS_PER_UNIT, LEAST_WIDTH), MOST_WIDTH));
-  return { width: units, height: Math.round(Math.min(Math.max((units * height) / width, 240), 4000)) };
+  const within = (value, least, most) => Math.round(Math.min(Math.max(value, least), most));
+  if (bare) return { width: within(width / BARE + BESIDE, LEAST_WIDTH, MOST_WIDTH), height: within(height / BARE + BELOW, 240, 4000) };
+  const units = within(width / LETTERED, LEAST_WIDTH, MOST_WIDTH);
+  return { width: units, height: within((units * height) / width, 240, 4000) };
 }

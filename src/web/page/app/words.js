@@ -51,7 +51,7 @@ export function counted(cautions) {
 
 /** A mistake of the library in a sentence that begins with the field's name as the page has it. */
 export function mistakeInWords(mistake, typed) {
-  const { sentence, label: hint, value, least, most, unit, helps, notes } = mistake;
+  const { sentence, label: hint, value, least, most, unit, helps } = mistake;
   const readable = sentence.replace(/`([a-z_]+)`/g, (_, key) => label(key));
   const begun = readable.charAt(0).toUpperCase() + readable.slice(1);
   const of = unit ? ` ${unit.replaceAll("_", " ")}` : "";
