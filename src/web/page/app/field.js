@@ -32,7 +32,8 @@ export class Field {
     this.input.setAttribute("aria-describedby", `${this.id}-error ${this.id}-hint`);
     this.input.addEventListener("input", (event) => this.#typed(event));
     this.input.addEventListener("change", () => this.form.settled());
-    const name = make("label", { for: this.id }, label(listed.key), listed.standing === "required" ? make("span", { class: "quiet" }, " (needed)") : null);
+    const name = make("label", { for: this.id }, label(listed.key));
+    if (listed.standing === "required") this.input.setAttribute("aria-required", "true");
     this.element = make("div", { class: `field ${this.#wide() ? "wide" : ""}` }, name, this.input, this.error, this.hint);
   }
 

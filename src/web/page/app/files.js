@@ -13,7 +13,7 @@ export function mistakesWithPlaces(mistakes) {
   return mistakes.map((mistake) => {
     const { line, column, path } = mistake;
     const where = line !== null ? `Line ${line}, column ${column}: ` : path.length > 0 ? `${path.join(".")}: ` : "";
-    return where + mistakeInWords(mistake);
+    return where + mistakeInWords(mistake, undefined, true);
   });
 }
 

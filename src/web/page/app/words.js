@@ -49,21 +49,43 @@ export function counted(cautions) {
   return told.length > 0 ? told.join(", ") : "no cautions";
 }
 
-/** A mistake of the library in a sentence that begins with the field's name as the page has it. */
-export function mistakeInWords(mistake, typed) {
-  const { sentence, label: hint, value, least, most, unit, helps } = mistake;
-  const readable = sentence.replace(/`([a-z_]+)`/g, (_, key) => label(key));
-  const begun = readable.charAt(0).toUpperCase() + readable.slice(1);
+/** How quantities are written in a field. */
+const EXAMPLES = {
+  length: "Write it with its unit: 60 cm, 600 mm, 24 in, 7 ft 10 in.",
+  angle: "Write it in degrees: 45 or 45°.",
+  mass: "Write it with its unit: 850 g, 1.2 kg, 2 lb 4 oz.",
+};
+
+const begun = (text) => text.charAt(0).toUpperCase() + text.slice(1);
+/** Keys of the shoot file, as the page calls them. */
+const asNamed = (text) => text.replace(/`?\b[a-z]+(?:_[a-z]+)+\b`?/g, (key) => label(key.replaceAll("`", ""))).replace(/`(name|note|hold|lens|camera|table|subject|support|bay|side|after|surface|backdrop)`/g, (_, key) => label(key));
+/** What the library sets between backticks. */
+const quoted = (text) => text.replace(/`([^`]*)`/g, "“$1”");
+
+/** What is allowed, where a mistake says it. */
+function allowed({ least, most, unit }) {
   const of = unit ? ` ${unit.replaceAll("_", " ")}` : "";
   const bounded = (bound) => typeof bound === "number";
-  const range =
-    bounded(least) && bounded(most) ? `${least} to ${most}${of}` : bounded(least) ? `${least}${of} or more` : bounded(most) ? `up to ${most}${of}` : null;
-  const parts = [begun];
-  if (value !== null && range !== null) parts.push(`given ${value}${of}, allowed ${range}`);
+  if (bounded(least) && bounded(most)) return `${least} to ${most}${of}`;
+  if (bounded(least)) return `${least}${of} or more`;
+  return bounded(most) ? `up to ${most}${of}` : null;
+}
+
+/**
+ * A mistake of the library in words. In a form the fields have the page's names, and what was typed is told;
+ * about a file's text the keys stay as they are written there.
+ */
+export function mistakeInWords(mistake, typed, inFile = false) {
+  const { kind, sentence, label: hint, value, unit, helps } = mistake;
+  const named = inFile ? quoted : (text) => quoted(asNamed(text));
+  const range = allowed(mistake);
+  const parts = [begun(named(sentence))];
+  if (value !== null && range !== null) parts.push(`given ${value}${unit ? ` ${unit.replaceAll("_", " ")}` : ""}, allowed ${range}`);
   else {
-    if (hint && !/^to be given here$/.test(hint)) parts.push(hint.replaceAll("`", "“").replace(/“([^“]*)“/g, "“$1”"));
-    if (typed !== undefined && typed !== "" && !parts.join(" ").includes(typed)) parts.push(`given “${typed}”`);
+    if (hint && hint !== "to be given here") parts.push(named(hint));
+    if (typed && !parts.join(" ").includes(typed)) parts.push(`given “${typed}”`);
   }
-  const help = helps?.[0];
-  return `${parts.join(": ")}.${help ? ` ${help.charAt(0).toUpperCase()}${help.slice(1)}.` : ""}`.replaceAll(/`([a-z_]+)`/g, (_, key) => label(key));
+  const quantity = kind === "no_quantity" && !inFile ? /an? (length|angle|mass)/.exec(sentence)?.[1] : undefined;
+  const help = quantity !== undefined ? EXAMPLES[quantity] : helps.filter((text) => !text.includes("`tablerig ")).map((text) => `${begun(named(text))}.`)[0];
+  return `${parts.join(": ")}.${help === undefined ? "" : ` ${help}`}`;
 }
