@@ -1,6 +1,7 @@
 // The plan's figures in groups, each with the cautions that concern it beside it.
 
 import { byId, make, say, sayFigure, show } from "./dom.js";
+import { InSight } from "./sight.js";
 import { LEVELS, counted, topic, worst } from "./words.js";
 import { by, degrees, fNumber, kilograms, length, moment, newtons, number, percent, short } from "./units.js";
 
@@ -60,6 +61,7 @@ export class Figures {
   #standing = /** @type {HTMLElement[][]} */ ([]);
   #weights = /** @type {any} */ ({});
   #worst = "";
+  #sight = new InSight(byId("figures"));
 
   constructor(system, usual) {
     this.system = system;
@@ -110,13 +112,26 @@ export class Figures {
   }
 
   /** Shows a plan. */
-  show(planned) {
+  show(planned, moving) {
     const system = this.system();
     for (const { value, beside, of, about } of this.#cells) {
-      if (beside === null) say(value, of(planned, system));
-      else sayFigure(value, of(planned, system));
-      if (beside !== null) say(beside, about?.(planned, system) ?? "");
+      if (beside === null) continue;
+      sayFigure(value, of(planned, system));
+      say(beside, about?.(planned, system) ?? "");
     }
+    this.#showWorst(planned.plan.cautions);
+    this.#verdict(planned.plan.cautions);
+    this.#sight.follow(() => this.#showGroups(planned), moving);
+  }
+
+  /** Nothing moves any more. */
+  rest() {
+    this.#sight.rest();
+  }
+
+  #showGroups(planned) {
+    const system = this.system();
+    for (const { value, beside, of } of this.#cells) if (beside === null) say(value, of(planned, system));
     const { stability, payload, ballast, cautions } = planned.plan;
     STANDS.forEach(([, key], index) => {
       const state = stability[key];
@@ -133,8 +148,6 @@ export class Figures {
     say(this.#weights.settle, typeof sag?.settling_s === "number" ? `${number(sag.settling_s, 1)} s` : "not computed");
     say(this.#weights.removal, planned.removal_in_words);
     for (const [id, entry] of this.#cautions) this.#showCautions(entry, cautions.filter((caution) => topic(caution) === id));
-    this.#showWorst(cautions);
-    this.#verdict(cautions);
   }
 
   #showCautions(entry, cautions) {

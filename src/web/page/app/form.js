@@ -3,6 +3,7 @@
 import { byId, make, say } from "./dom.js";
 import { Field } from "./field.js";
 import { Framing } from "./framing.js";
+import { InSight } from "./sight.js";
 import { LEVELS, label } from "./words.js";
 import { nameUsed, pathInWhole, valueAt } from "./oneshot.js";
 
@@ -26,7 +27,9 @@ export class Form {
       this.sections.set(inner === "" ? section.kind : `${section.kind}.${inner}`, section.keys);
     }
     for (const event of ["opened", "selected"]) desk.addEventListener(event, () => this.build());
-    planner.addEventListener("planned", () => this.refresh());
+    const sight = new InSight(byId("asked"));
+    planner.addEventListener("planned", ({ detail }) => sight.follow(() => this.refresh(), detail.moving));
+    planner.addEventListener("rested", () => sight.rest());
     planner.addEventListener("taken", ({ detail }) => this.#taken(detail.proposals));
     planner.addEventListener("refused", ({ detail }) => this.#refused(detail));
     byId("asked-form").addEventListener("submit", (event) => event.preventDefault());

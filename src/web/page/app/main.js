@@ -55,10 +55,13 @@ async function begin() {
   say(byId("about"), `Library version ${rig.ask("version").version}.`);
 
   planner.addEventListener("planned", (/** @type {any} */ { detail }) => {
-    figures.show(detail.planned);
+    figures.show(detail.planned, detail.moving);
     showElevation(detail.planned.brief.shot.elevation_deg);
   });
-  planner.addEventListener("rested", (/** @type {any} */ { detail }) => tell(inWords(detail.planned, system())));
+  planner.addEventListener("rested", (/** @type {any} */ { detail }) => {
+    figures.rest();
+    tell(inWords(detail.planned, system()));
+  });
   for (const event of ["opened", "selected", "committed"]) desk.addEventListener(event, () => showDesk(desk));
   controls(desk, planner, stages);
 

@@ -136,8 +136,7 @@ export class Stages {
       if (view === "side") stage.scale = scaleOf(svg);
       const bare = this.#isBare(stage);
       stage.box = boxOf(svg, bare);
-      stage.figure.classList.toggle("bare", bare);
-      stage.drawing.show(svg, stage.box);
+      stage.drawing.show(svg, stage.box, bare);
     }
     this.placed(planned);
   }
