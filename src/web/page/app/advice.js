@@ -30,7 +30,8 @@ export class Advice {
     byId("advice").replaceChildren(
       make("h3", {}, "Which elevation suits the subject"),
       make("p", { class: "advised" },
-        `${angle(advice.least_deg)} to ${angle(advice.most_deg)}, beginning at ${angle(advice.start_deg)}; the subject is judged by its ${word(subject.judged_by)}.`),
+        `${angle(advice.least_deg)} to ${angle(advice.most_deg)}, beginning at ${angle(advice.start_deg)}`),
+      make("p", {}, `Judged by: ${word(subject.judged_by)}.`),
       make("ul", { class: "reasons" }, reasons.map((reason) => make("li", {}, reason))),
       make("p", {}, inside ? `– ${degrees(now)} lies within it.` : `○ ${degrees(now)} lies outside it.`),
       make("p", { class: "quiet" }, `At ${angle(advice.start_deg)} its top makes ${percent(advice.top_share_at_start)} of what is seen of it${advice.contents_at_start === null ? "" : `, and ${percent(advice.contents_at_start)} of its contents show`}.`),

@@ -3,7 +3,10 @@
 import { byId, make, say } from "./dom.js";
 
 const REST_MS = 900;
+/** How long a message stays that nothing depends on. */
+const MILD_MS = 10_000;
 let waiting = 0;
+let fading = 0;
 
 /** Tells a result, once nothing newer comes for a while. */
 export function tell(text) {
@@ -11,20 +14,28 @@ export function tell(text) {
   waiting = setTimeout(() => say(byId("polite"), text), REST_MS);
 }
 
-/** Shows an error on top of the page and reads it out at once. A list of details may stand under it. */
-export function alarm(text, details = []) {
+function shown(kind, symbol, text, details = []) {
   const dismiss = make("button", { type: "button", onclick: () => calm() }, "Dismiss");
   const list = details.length > 0 ? make("ul", {}, details.map((detail) => make("li", {}, detail))) : null;
-  byId("alerts").replaceChildren(make("div", { class: "alert" }, make("p", {}, make("strong", {}, "■ "), text), list, dismiss));
+  return make("div", { class: `alert ${kind}` }, make("p", {}, `${symbol} ${text}`), list, dismiss);
 }
 
-/** Shows something good to know on top of the page. */
+/** Shows an error on top of the page and reads it out at once. A list of details may stand under it. */
+export function alarm(text, details = []) {
+  calm();
+  byId("alerts").append(shown("", "■", text, details));
+}
+
+/** Shows something good to know on top of the page, for a while. */
 export function inform(text) {
-  const dismiss = make("button", { type: "button", onclick: () => calm() }, "Dismiss");
-  byId("alerts").replaceChildren(make("div", { class: "alert mild" }, make("p", {}, "○ ", text), dismiss));
+  calm();
+  byId("informs").append(shown("mild", "○", text));
+  fading = setTimeout(calm, MILD_MS);
 }
 
-/** Takes it away again. */
+/** Takes what is shown away again. */
 export function calm() {
+  clearTimeout(fading);
   byId("alerts").replaceChildren();
+  byId("informs").replaceChildren();
 }

@@ -94,7 +94,7 @@ export class Figures {
       this.#standing.push(cells);
       return make("tr", {}, make("th", { scope: "row" }, name), cells);
     });
-    const heads = ["", "Tips at", "Push to tip", "Margin", "Factor"].map((text) => make("th", { scope: "col" }, text));
+    const heads = ["", "Tips at", "Push to tip", "Margin", "Factor"].map((text) => (text === "" ? make("td") : make("th", { scope: "col" }, text)));
     const weight = (key) => (this.#weights[key] = make("dd"));
     return [
       make("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "How far it is from tipping" },

@@ -2,7 +2,7 @@
 
 import { make, say, show } from "./dom.js";
 import { fieldId } from "./field.js";
-import { entryOf, length, percent, asWritten, shown } from "./units.js";
+import { asWritten, entryOf, shown } from "./units.js";
 import { label, mistakeInWords } from "./words.js";
 
 const WAYS = { frame_width_mm: "frame width", fill_width: "share of the width that the subject fills", fill_height: "share of the height that the subject fills" };
@@ -83,6 +83,3 @@ export class Framing {
     this.input.removeAttribute("aria-invalid");
   }
 }
-
-/** The frame of a plan in words, for what compares. */
-export const frameInWords = (plan, system) => `${length(plan.frame_width_mm, system)} wide${plan.outline === null ? "" : `, ${percent(plan.outline.fill_width)} filled`}`;

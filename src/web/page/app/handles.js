@@ -1,12 +1,14 @@
 // The two handles on the side view: one turns the elevation, one moves the camera. By touch, mouse, pen and keyboard.
 
-import { make, say } from "./dom.js";
+import { make } from "./dom.js";
 import { asWritten, degrees, length } from "./units.js";
 
 const LEAST_DEG = -60;
 const MOST_DEG = 90;
 /** Elevations are set to half a degree by dragging: finer than a hand holds still. */
 const STEP_DEG = 0.5;
+/** Pixels between the middles of the two handles at least. */
+const APART = 46;
 
 export class Handles {
   #drag = /** @type {any} */ (null);
@@ -49,7 +51,9 @@ export class Handles {
       const [x, y] = [from.x + share * (to.x - from.x) + shift.x, from.y + share * (to.y - from.y) + shift.y];
       handle.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`;
     };
-    at(this.elevation, 0.55);
+    // Between the aim point and the camera, or beyond the camera where the two would be too near for a finger.
+    const apart = Math.hypot(to.x - from.x, to.y - from.y);
+    at(this.elevation, 0.45 * apart >= APART ? 0.55 : 1 + APART / Math.max(apart, 1));
     at(this.camera, 1);
     const angle = planned.brief.shot.elevation_deg;
     tellValue(this.elevation, angle, degrees(angle));
@@ -101,6 +105,7 @@ export class Handles {
     this.stages.held = false;
     for (const handle of [this.elevation, this.camera]) handle.classList.remove("dragged");
     this.place(this.planner.planned);
+    this.planner.restSoon();
     // Once everything proposed was planned.
     requestAnimationFrame(() => this.desk.commit());
   }
@@ -163,7 +168,6 @@ function angleOf({ x, y }) {
 function tellValue(handle, now, text) {
   handle.setAttribute("aria-valuenow", String(now));
   handle.setAttribute("aria-valuetext", text);
-  say(handle, "");
 }
 
 /** An elevation, written as the file has it. */

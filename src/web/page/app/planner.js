@@ -46,7 +46,7 @@ export class Planner extends EventTarget {
     if (this.desk.shot === undefined || this.planned === null) return;
     this.#plan(this.desk.shoot, this.stages.visible());
     this.#tell("planned", { planned: this.planned, moving: false });
-    this.#restSoon(REST_MS);
+    this.restSoon(REST_MS);
   }
 
   #anew() {
@@ -63,7 +63,7 @@ export class Planner extends EventTarget {
       return;
     }
     this.#measure(first, undefined, false);
-    this.#restSoon(0);
+    this.restSoon(0);
   }
 
   #follow() {
@@ -75,7 +75,7 @@ export class Planner extends EventTarget {
     const moving = proposals.some((proposal) => proposal.moving);
     if (!this.#take(proposals, moving) && proposals.length > 1) proposals.forEach((each) => this.#take([each], moving));
     this.#measure(start, at, moving);
-    this.#restSoon(moving ? REST_MS : REST_MS / 2);
+    this.restSoon(moving ? REST_MS : REST_MS / 2);
   }
 
   /** Plans with these changes; where that is refused, everything stays as it was. */
@@ -112,7 +112,8 @@ export class Planner extends EventTarget {
     }
   }
 
-  #restSoon(ms) {
+  /** Lets the slower followers know, unless something newer comes first. */
+  restSoon(ms = REST_MS) {
     clearTimeout(this.#rest);
     this.#rest = setTimeout(() => this.#settle(), ms);
   }

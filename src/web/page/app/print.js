@@ -31,11 +31,13 @@ export class SheetPrinter {
   #fill(html) {
     const host = byId("sheet");
     const root = host.shadowRoot ?? host.attachShadow({ mode: "open" });
-    const parsed = new DOMParser().parseFromString(html, "text/html");
-    const css = [...parsed.querySelectorAll("style")].map((style) => {
-      style.remove();
-      return style.textContent ?? "";
+    // The page takes no style but from its own files and by this interface.
+    const css = /** @type {string[]} */ ([]);
+    const plain = html.replace(/<style>(.*?)<\/style>/gs, (_, text) => {
+      css.push(text);
+      return "";
     });
+    const parsed = new DOMParser().parseFromString(plain, "text/html");
     const sheet = new CSSStyleSheet();
     // The drawings all bring the same style: once is enough.
     sheet.replaceSync(inHost([...new Set(css)].join("\n")));
