@@ -21,6 +21,16 @@ export class AsText {
     this.#refuse([]);
   }
 
+  /** A text that could not be opened, to be mended or copied from here. */
+  offer(text, mistakes) {
+    byId("as-text").open = true;
+    // After the panel has filled itself.
+    setTimeout(() => {
+      byId("file-text").value = text;
+      this.#refuse(mistakesWithPlaces(mistakes));
+    });
+  }
+
   #refuse(mistakes) {
     byId("file-text-error").replaceChildren(...mistakes.map((text) => make("p", {}, `■ ${text}`)));
     if (mistakes.length > 0) byId("file-text").setAttribute("aria-invalid", "true");

@@ -26,8 +26,8 @@ export class Desk extends EventTarget {
     this.saved = true;
     this.handle = /** @type {any} */ (null);
     this.pending = /** @type {{path: (string | number)[], value: any}[]} */ ([]);
-    this.back = /** @type {{text: string, index: number}[]} */ ([]);
-    this.forth = /** @type {{text: string, index: number}[]} */ ([]);
+    this.back = /** @type {any[]} */ ([]);
+    this.forth = /** @type {any[]} */ ([]);
   }
 
   /** The shot that is looked at, as it is written. */
@@ -49,10 +49,12 @@ export class Desk extends EventTarget {
     return read;
   }
 
-  /** Takes another file. */
+  /** Takes another file. The one before it is a step back. */
   open(text, { name = "shoot.toml", demo = false, handle = null, index = 0, saved = true } = {}) {
     const { shoot } = this.read(text);
-    Object.assign(this, { text, shoot, name, isDemo: demo, handle, saved, pending: [], back: [], forth: [] });
+    this.commit();
+    if (this.text !== "" && this.text !== text) this.#remember();
+    Object.assign(this, { text, shoot, name, isDemo: demo, handle, saved });
     this.index = Math.min(Math.max(index, 0), shoot.shot.length - 1);
     this.#keep();
     this.dispatchEvent(new Event("opened"));
@@ -69,6 +71,11 @@ export class Desk extends EventTarget {
   /** The shoot with values changed, not yet taken. */
   candidate(edits) {
     return edits.reduce((shoot, { path, value }) => withValue(shoot, path, value), this.shoot);
+  }
+
+  /** What is wrong with a candidate as a whole: names taken twice, other shots that use the same gear. */
+  mistakesOf(candidate) {
+    return this.rig.ask("read", { shoot: candidate }).mistakes;
   }
 
   /** Takes a candidate that was planned; the file's text follows at the next commit. */
@@ -103,9 +110,10 @@ export class Desk extends EventTarget {
   retext(text, index = this.index) {
     this.commit();
     const { shoot } = this.read(text);
+    this.#step(text);
     this.index = Math.min(index, shoot.shot.length - 1);
     this.shoot = shoot;
-    this.#step(text);
+    this.#keep();
     this.dispatchEvent(new Event("opened"));
   }
 
@@ -125,10 +133,19 @@ export class Desk extends EventTarget {
     this.dispatchEvent(new Event("committed"));
   }
 
-  #step(text) {
-    this.back.push({ text: this.text, index: this.index });
+  #now() {
+    const { text, index, name, isDemo, handle } = this;
+    return { text, index, name, isDemo, handle };
+  }
+
+  #remember() {
+    this.back.push(this.#now());
     if (this.back.length > MOST_STEPS_BACK) this.back.shift();
     this.forth = [];
+  }
+
+  #step(text) {
+    this.#remember();
     this.text = text;
     this.saved = false;
     this.#keep();
@@ -137,10 +154,9 @@ export class Desk extends EventTarget {
   #travel(from, to) {
     const step = from.pop();
     if (step === undefined) return;
-    to.push({ text: this.text, index: this.index });
-    this.text = step.text;
+    to.push(this.#now());
+    Object.assign(this, step);
     this.shoot = this.read(step.text).shoot;
-    this.index = Math.min(step.index, this.shoot.shot.length - 1);
     this.saved = false;
     this.#keep();
     this.dispatchEvent(new Event("opened"));

@@ -36,10 +36,11 @@ export class Files {
 
   /** Opens the invented shoot. */
   anew() {
-    const changed = !this.desk.saved && !this.desk.isDemo;
-    this.desk.open(this.desk.rig.ask("demo").text, { demo: true });
+    const { desk } = this;
+    const before = desk.text;
+    desk.open(desk.rig.ask("demo").text, { demo: true });
     calm();
-    if (changed) inform("The invented shoot is open. What was changed before and not saved is gone from here.");
+    if (before !== "" && before !== desk.text) inform("The invented shoot is open. Undo brings back what was open before.");
   }
 
   async #pick() {

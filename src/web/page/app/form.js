@@ -41,6 +41,7 @@ export class Form {
 
   /** Makes the form anew for the shot that is looked at. */
   build() {
+    const active = document.activeElement?.id;
     this.#fields = [];
     const at = ["shot", this.desk.index];
     const keys = this.sections.get("shot");
@@ -56,6 +57,7 @@ export class Form {
     );
     this.refresh(true);
     this.#hold();
+    if (active && document.activeElement?.id !== active && active.startsWith("field-")) document.getElementById(active)?.focus({ preventScroll: true });
   }
 
   #field(listed, path, kind) {
@@ -123,8 +125,26 @@ export class Form {
   }
 
   propose(edits, field, at) {
-    field.wanted = JSON.stringify(edits);
-    this.planner.propose({ edits, field: field.key, typed: field.input.value, at });
+    const all = edits.flatMap((edit) => [edit, ...this.#alsoRenamed(edit)]);
+    this.planner.propose({ edits: all, field: field.key, typed: field.input.value, at });
+  }
+
+  /** Where else a shot's name stands: in what comes after it, and in the log. */
+  #alsoRenamed({ path, value }) {
+    if (path[0] !== "shot" || path[2] !== "name" || value === null) return [];
+    const { shoot, shot } = this.desk;
+    const edits = [];
+    shoot.shot.forEach((other, at) => {
+      if (other.right_after === shot.name) edits.push({ path: ["shot", at, "right_after"], value });
+      const after = [other.after ?? []].flat();
+      if (!after.includes(shot.name)) return;
+      const renamed = after.map((name) => (name === shot.name ? value : name));
+      edits.push({ path: ["shot", at, "after"], value: Array.isArray(other.after) ? renamed : renamed[0] });
+    });
+    (shoot.log ?? []).forEach((entry, at) => {
+      if (entry.shot === shot.name) edits.push({ path: ["log", at, "shot"], value });
+    });
+    return edits;
   }
 
   /** Typing ended: the file's text follows. */
@@ -147,11 +167,12 @@ export class Form {
 
   /** Another lens or stand was chosen: its fields take the place of the former's. */
   #rebuildGear() {
-    const active = document.activeElement?.id;
-    const drafts = this.planner.drafts.size > 0;
-    if (drafts) return;
+    if (this.planner.drafts.size > 0) return;
+    const active = document.activeElement;
+    const [start, end] = active instanceof HTMLInputElement && active.type === "text" ? [active.selectionStart, active.selectionEnd] : [null, null];
     this.build();
-    if (active) document.getElementById(active)?.focus({ preventScroll: true });
+    const now = document.activeElement;
+    if (start !== null && now instanceof HTMLInputElement && now.id === active?.id) now.setSelectionRange(start, end);
   }
 
   #refused({ mistakes, proposal }) {
@@ -159,9 +180,17 @@ export class Form {
       const asked = this.#all().find((field) => field.key === proposal.field);
       const places = mistakes.map(({ path }) => JSON.stringify(pathInWhole(path, this.desk.index)));
       const elsewhere = asked === undefined ? this.#all().filter((field) => places.includes(field.key)) : [asked];
-      elsewhere.forEach((field) => field.refuse(mistakes));
+      elsewhere.forEach((field) => field.refuse(mistakes.map((mistake) => this.#ofWhichShot(mistake))));
     }
     this.#hold();
+  }
+
+  /** A mistake in another shot says in which. */
+  #ofWhichShot(mistake) {
+    const [kind, index] = mistake.path;
+    const { name } = (kind === "shot" && this.desk.shoot.shot[index]) || {};
+    if (name === undefined || index === 0 || index === this.desk.index) return mistake;
+    return { ...mistake, sentence: `in shot ${name}: ${mistake.sentence}` };
   }
 
   /** Says that the figures are those of the last good plan, while something typed could not be taken. */

@@ -45,7 +45,7 @@ async function begin() {
   new Form(desk, planner, system);
   new Shots(desk, planner);
   const files = new Files(desk);
-  new AsText(desk);
+  const asText = new AsText(desk);
   new Advice(desk, planner);
   new Lenses(desk, planner, system, usual);
   new TiltReader(planner);
@@ -66,20 +66,23 @@ async function begin() {
   controls(desk, planner, stages);
 
   stages.choose(chosen("view"));
-  if (!openKept(desk, before)) files.anew();
+  if (!openKept(desk, before, asText)) files.anew();
   document.documentElement.dataset.ready = "true";
   keepForOffline();
 }
 
 /** Opens what was worked on last; says whether there was any. */
-function openKept(desk, { text, name, isDemo, index, saved }) {
+function openKept(desk, { text, name, isDemo, index, saved }, asText) {
   if (typeof text !== "string" || text === "") return false;
   try {
     desk.open(text, { name, demo: isDemo, index, saved });
     return true;
   } catch (error) {
-    alarm("What was kept from the last visit can no longer be read; the invented shoot is open instead.", error.mistakes === undefined ? [] : mistakesWithPlaces(error.mistakes));
-    return false;
+    desk.open(desk.rig.ask("demo").text, { demo: true });
+    const mistakes = error.mistakes ?? [];
+    asText.offer(text, mistakes);
+    alarm("What was kept from the last visit can no longer be read. It stands under The file, as text, to be mended; the invented shoot is open instead.", mistakesWithPlaces(mistakes));
+    return true;
   }
 }
 

@@ -16,6 +16,9 @@ const MOST_MEASURES = 1000;
  * @property {boolean} [moving] whether more of it comes at once: then only what is looked at is drawn
  */
 
+/** Whether a change may be felt in other shots: names, their order, and gear that is shared. */
+const concernsOthers = ({ path }) => path[0] !== "shot" || ["name", "after", "right_after"].includes(path[2]);
+
 /** Events: `planned` in each frame, `rested` when nothing newer came for a while, `refused`. */
 export class Planner extends EventTarget {
   #queue = /** @type {Proposal[]} */ ([]);
@@ -83,6 +86,10 @@ export class Planner extends EventTarget {
     const edits = proposals.flatMap((proposal) => proposal.edits);
     const candidate = this.desk.candidate(edits);
     try {
+      if (edits.some(concernsOthers)) {
+        const mistakes = this.desk.mistakesOf(candidate);
+        if (mistakes.length > 0) throw { mistakes };
+      }
       this.#plan(candidate, moving ? this.stages.first() : this.stages.visible());
     } catch (error) {
       if (error.mistakes === undefined) throw error;
