@@ -55,8 +55,10 @@ export class Field {
     if (sort === "flag") return this.#select([["true", "yes"], ["false", "no"]], true);
     if (sort === "name" || sort === "name_or_table") return this.#select([], this.listed.standing !== "required");
     if (this.kind === "shot" && ["lens", "support", "side"].includes(key)) return this.#select([], true);
-    const attributes = { type: "text", autocapitalize: "off", spellcheck: "false", enterkeyhint: "done" };
+    const attributes = /** @type {any} */ ({ type: "text", autocapitalize: "off", spellcheck: "false", enterkeyhint: "done" });
     if (key === "note" || key === "name") attributes.spellcheck = "true";
+    const { otherwise, standing } = this.listed;
+    if (standing === "optional" && otherwise !== null) attributes.placeholder = otherwise.length < 26 ? otherwise : "left out";
     return make("input", attributes);
   }
 
