@@ -3,7 +3,6 @@
 import { byId, make, say } from "./dom.js";
 import { Field } from "./field.js";
 import { Framing } from "./framing.js";
-import { InSight } from "./sight.js";
 import { LEVELS, label } from "./words.js";
 import { nameUsed, pathInWhole, valueAt } from "./oneshot.js";
 
@@ -27,9 +26,10 @@ export class Form {
       this.sections.set(inner === "" ? section.kind : `${section.kind}.${inner}`, section.keys);
     }
     for (const event of ["opened", "selected"]) desk.addEventListener(event, () => this.build());
-    const sight = new InSight(byId("asked"));
-    planner.addEventListener("planned", ({ detail }) => sight.follow(() => this.refresh(), detail.moving));
-    planner.addEventListener("rested", () => sight.rest());
+    planner.addEventListener("planned", ({ detail }) => {
+      if (!detail.moving) this.refresh();
+    });
+    planner.addEventListener("rested", () => this.refresh());
     planner.addEventListener("taken", ({ detail }) => this.#taken(detail.proposals));
     planner.addEventListener("refused", ({ detail }) => this.#refused(detail));
     byId("asked-form").addEventListener("submit", (event) => event.preventDefault());
@@ -156,7 +156,16 @@ export class Form {
     return this.#framing === null ? this.#fields : [...this.#fields, this.#framing];
   }
 
+  /** What moves shows in its own fields at once. */
+  #showMoved(proposals) {
+    const keys = proposals.flatMap(({ edits }) => edits.map(({ path }) => JSON.stringify(path)));
+    for (const field of this.#fields) if (keys.includes(field.key)) field.show(valueAt(this.desk.shoot, field.path));
+    if (this.#framing !== null && keys.includes(this.#framing.key)) this.#framing.show();
+  }
+
   #taken(proposals) {
+    if (proposals.every(({ moving }) => moving)) this.#showMoved(proposals);
+    if (proposals.every(({ moving }) => moving) && !this.#all().some((field) => field.draft)) return;
     for (const { field: key } of proposals) {
       if (key === undefined) this.#all().filter((field) => !this.planner.drafts.has(field.key)).forEach((field) => field.accept());
       else this.#all().find((field) => field.key === key)?.accept();

@@ -29,7 +29,6 @@ export class Handles {
       handle.addEventListener("pointerup", () => this.#end());
       handle.addEventListener("pointercancel", () => this.#end());
       handle.addEventListener("lostpointercapture", () => this.#end());
-      handle.addEventListener("keyup", () => this.desk.commit());
     }
     this.elevation.addEventListener("keydown", (event) => this.#turnByKey(event));
     this.camera.addEventListener("keydown", (event) => this.#moveByKey(event));

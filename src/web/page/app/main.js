@@ -35,7 +35,9 @@ async function begin() {
   check("unit", before.unit);
   check("view", before.view ?? (matchMedia("(min-width: 70rem)").matches ? "all" : "side"));
   const rig = await load();
-  const system = () => chosen("unit");
+  let unit = chosen("unit");
+  byId("unit-switch").addEventListener("change", () => (unit = chosen("unit")));
+  const system = () => unit;
   const desk = new Desk(rig);
   const stages = new Stages(() => planner.redraw());
   const planner = new Planner(desk, stages, system);
@@ -60,6 +62,7 @@ async function begin() {
   });
   planner.addEventListener("rested", (/** @type {any} */ { detail }) => {
     figures.rest();
+    if (!stages.held) desk.commit();
     tell(inWords(detail.planned, system()));
   });
   for (const event of ["opened", "selected", "committed"]) desk.addEventListener(event, () => showDesk(desk));
