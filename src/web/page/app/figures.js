@@ -119,13 +119,15 @@ export class Figures {
       sayFigure(value, of(planned, system));
       say(beside, about?.(planned, system) ?? "");
     }
-    this.#showWorst(planned.plan.cautions);
+    // What stands above the drawing does not push it from under the hand that drags in it.
+    if (!moving) this.#showWorst(planned.plan.cautions);
     this.#verdict(planned.plan.cautions);
     this.#sight.follow(() => this.#showGroups(planned), moving);
   }
 
   /** Nothing moves any more. */
-  rest() {
+  rest(planned) {
+    this.#showWorst(planned.plan.cautions);
     this.#sight.rest();
   }
 
@@ -159,7 +161,7 @@ export class Figures {
     entry.list.replaceChildren(...cautions.map((caution, index) => cautionItem(caution, texts[index])));
   }
 
-  /** What must be looked at first stands under the drawing as well; the figures it concerns are a press away. */
+  /** What must be looked at first stands above the drawings as well; the figures it concerns are a press away. */
   #showWorst(cautions) {
     const serious = cautions.filter(({ level }) => level === "stop" || level === "warn");
     const texts = serious.map((caution) => inWords(caution, this.system()));

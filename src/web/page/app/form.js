@@ -2,6 +2,7 @@
 
 import { byId, make, say } from "./dom.js";
 import { Field } from "./field.js";
+import { gearCopy } from "./gearcopy.js";
 import { Framing } from "./framing.js";
 import { LEVELS, label } from "./words.js";
 import { nameUsed, pathInWhole, valueAt } from "./oneshot.js";
@@ -100,7 +101,7 @@ export class Form {
     if (typeof name !== "string" || desk.shoot[kind]?.[name] === undefined) return null;
     const others = desk.shoot.shot.filter((_, index) => index !== desk.index && nameUsed(desk.shoot, index, kind) === name);
     const note = make("p", { class: "hint" }, others.length > 0 ? `Also used by ${others.map((shot) => shot.name).join(", ")}: a change here changes those too.` : "Used by this shot alone.");
-    return this.#drawer(kind, `${label(kind)}: ${name}`, () => this.#table(kind, [kind, name], kind), note);
+    return this.#drawer(kind, `${label(kind)}: ${name}`, () => [...this.#table(kind, [kind, name], kind), gearCopy(desk, kind, name)], note);
   }
 
   /** The fields of a table of the file, and of the tables inside it. */

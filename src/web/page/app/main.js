@@ -4,6 +4,7 @@ import { load } from "../tablerig/tablerig.js";
 import { Advice } from "./advice.js";
 import { alarm, tell } from "./announce.js";
 import { AsText } from "./astext.js";
+import { Changes } from "./changes.js";
 import { Desk } from "./desk.js";
 import { byId, make, say } from "./dom.js";
 import { Figures } from "./figures.js";
@@ -49,6 +50,7 @@ async function begin() {
   const files = new Files(desk);
   const asText = new AsText(desk);
   new Advice(desk, planner);
+  new Changes(desk, planner, system);
   new Lenses(desk, planner, system, usual);
   new TiltReader(planner);
   new MeasuredOnSet(desk, planner, system);
@@ -59,10 +61,13 @@ async function begin() {
   planner.addEventListener("planned", (/** @type {any} */ { detail }) => {
     figures.show(detail.planned, detail.moving);
     showElevation(detail.planned.brief.shot.elevation_deg);
+    showChosen(detail.planned);
   });
   planner.addEventListener("rested", (/** @type {any} */ { detail }) => {
-    figures.rest();
-    if (!stages.held) desk.commit();
+    if (!stages.held) {
+      figures.rest(detail.planned);
+      desk.commit();
+    }
     tell(inWords(detail.planned, system()));
   });
   for (const event of ["opened", "selected", "committed"]) desk.addEventListener(event, () => showDesk(desk));
@@ -94,6 +99,12 @@ function showElevation(angle) {
   if (Number(slide.value) !== angle) slide.value = angle;
   slide.setAttribute("aria-valuetext", degrees(angle));
   say(byId("elevation-now"), degrees(angle));
+}
+
+/** What a shot left open, and what was taken for it. */
+function showChosen({ chosen: left, uses, plan }) {
+  byId("chosen").hidden = left === null;
+  if (left !== null) say(byId("chosen"), `Left open: ${uses.lens} on ${uses.support}, ${plan.placement.side} side, is the best of ${left.planned} planned, of which ${left.possible} can be rigged.`);
 }
 
 function showDesk(desk) {
@@ -150,7 +161,13 @@ function controls(desk, planner, stages) {
   byId("redo").addEventListener("click", () => desk.redo());
   const slide = byId("elevation-slide");
   slide.addEventListener("input", (event) => planner.propose({ edits: [elevationEdit(desk, Number(slide.value))], at: event.timeStamp, moving: true }));
-  slide.addEventListener("change", () => requestAnimationFrame(() => desk.commit()));
+  slide.addEventListener("pointerdown", () => (stages.held = true));
+  for (const end of ["pointerup", "pointercancel", "change"]) {
+    slide.addEventListener(end, () => {
+      stages.held = false;
+      planner.restSoon();
+    });
+  }
   for (const [id, step] of [["elevation-less", -1], ["elevation-more", 1]]) {
     byId(id).addEventListener("click", (event) => {
       if (planner.planned === null) return;

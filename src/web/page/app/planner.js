@@ -32,7 +32,7 @@ export class Planner extends EventTarget {
     this.stages = stages;
     this.system = system;
     this.planned = /** @type {any} */ (null);
-    /** What was typed and could not be taken, by the path of its field. */
+    /** What was proposed and could not be taken, by the path of its field. */
     this.drafts = new Map();
     desk.addEventListener("opened", () => this.#anew());
     desk.addEventListener("selected", () => this.#anew());
@@ -76,7 +76,11 @@ export class Planner extends EventTarget {
     const start = performance.now();
     const at = proposals.find((proposal) => proposal.at !== undefined)?.at;
     const moving = proposals.some((proposal) => proposal.moving);
-    if (!this.#take(proposals, moving) && proposals.length > 1) proposals.forEach((each) => this.#take([each], moving));
+    // What was refused before may do together with this: a focal length and the closest focus that goes with it.
+    const fields = proposals.map(({ field }) => field);
+    const refused = [...this.drafts.values()].map((draft) => draft.proposal).filter(({ field }) => !fields.includes(field));
+    const together = refused.length > 0 && this.#take([...refused, ...proposals], moving);
+    if (!together && !this.#take(proposals, moving) && proposals.length > 1) proposals.forEach((each) => this.#take([each], moving));
     this.#measure(start, at, moving);
     this.restSoon(moving ? REST_MS : REST_MS / 2);
   }
@@ -95,7 +99,7 @@ export class Planner extends EventTarget {
       if (error.mistakes === undefined) throw error;
       if (proposals.length > 1) return false;
       const [proposal] = proposals;
-      if (proposal.field !== undefined) this.drafts.set(proposal.field, { typed: proposal.typed, mistakes: error.mistakes });
+      if (proposal.field !== undefined) this.drafts.set(proposal.field, { proposal, mistakes: error.mistakes });
       this.#tell("refused", { mistakes: error.mistakes, proposal });
       return true;
     }

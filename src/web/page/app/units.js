@@ -46,7 +46,8 @@ export function number(value, decimals = 1) {
 
 /** Without needless zeros. */
 export function short(value, decimals = 2) {
-  return typeof value === "number" ? number(Number(value.toFixed(decimals)), decimals).replace(/\.?0+$/, "") : number(value);
+  const text = number(value, decimals);
+  return text.includes(".") ? text.replace(/\.?0+$/, "") : text;
 }
 
 export const degrees = (value, decimals = 1) => `${number(value, decimals)}°`;
