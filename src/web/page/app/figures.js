@@ -34,7 +34,7 @@ const GROUPS = /** @type {[string, string, [string, (planned: any, system: any) 
   ["frame", "Frame", [
     ["Frame at the aim point", ({ plan }, s) => by(plan.frame_width_mm, plan.frame_height_mm, s)],
     ["Subject fills", ({ plan }) => (plan.outline === null ? "not in sight" : `${percent(plan.outline.fill_width)} of the width, ${percent(plan.outline.fill_height)} of the height`)],
-    ["Table covers", ({ plan }) => percent(plan.footprint.table_share)],
+    ["Table covers", ({ plan }) => (plan.footprint.table_share === null ? "—" : `${short(plan.footprint.table_share * 100, 1)} %`)],
     ["Shows", ({ plan }) => `${percent(plan.shares.top)} top, ${percent(plan.shares.side)} side`],
   ]],
   ["focus", "Focus", [
@@ -203,7 +203,7 @@ function figure({ number: code, unit }, value, system) {
   if ([103, 108, 110].includes(code)) return `${short(value, value < 1 ? 3 : 1)} mm`;
   if (code === 106 || code === 109) return fNumber(value);
   if (code === 107) return `${short(value, 0)} pictures`;
-  if (code === 204 || code === 401) return percent(value);
+  if (code === 204 || code === 401) return `${short(value * 100, 1)} %`;
   if (code === 102) return short(value, 3);
   const write = { mm: (v) => length(v, system), deg: degrees, kg: kilograms, n: newtons, n_m: moment, percent: (v) => `${short(v, 1)} %` }[unit];
   return write === undefined ? number(value, 2) : write(value);

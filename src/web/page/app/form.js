@@ -99,7 +99,7 @@ export class Form {
     const used = nameUsed(desk.shoot, desk.index, kind);
     const name = typeof used === "string" && used !== "any" ? used : this.planner.planned?.uses[kind];
     if (typeof name !== "string" || desk.shoot[kind]?.[name] === undefined) return null;
-    const others = desk.shoot.shot.filter((_, index) => index !== desk.index && nameUsed(desk.shoot, index, kind) === name);
+    const others = desk.shoot.shot.filter((_, index) => index !== desk.index && [nameUsed(desk.shoot, index, kind)].flat().includes(name));
     const note = make("p", { class: "hint" }, others.length > 0 ? `Also used by ${others.map((shot) => shot.name).join(", ")}: a change here changes those too.` : "Used by this shot alone.");
     return this.#drawer(kind, `${label(kind)}: ${name}`, () => [...this.#table(kind, [kind, name], kind), gearCopy(desk, kind, name)], note);
   }

@@ -1,7 +1,7 @@
 // What things are called: the shoot file's own keys, made readable, and levels with their symbols.
 
 const UNIT_ENDS = /_(mm|deg|kg|hz|n|n_m|n_m2|n_per_mm2|percent|minutes)$/;
-const KNOWN = { delivered_aspect: "Delivered shape", f_number: "Opening", name: "Name of the shot", frame_width_tolerance: "Frame width tolerance" };
+const KNOWN = { delivered_aspect: "Delivered shape", f_number: "Opening", least_f_number: "Least f-number", most_f_number: "Most f-number", name: "Name of the shot", frame_width_tolerance: "Frame width tolerance" };
 
 /** A key's name: `frame_width_mm` is "Frame width". */
 export function label(key) {
