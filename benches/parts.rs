@@ -20,7 +20,7 @@ use tablerig::view::perspective::perspective;
 use tablerig::view::pose::{Orientation, pose};
 use tablerig::view::projection::View;
 
-use crate::floor::Part;
+use super::floor::Part;
 
 /// A brief with what a part of its plan is reckoned from.
 pub(crate) struct Case {
