@@ -7,7 +7,7 @@ use tablerig::brief::{Brief, Framing};
 use tablerig::optics::focus::{FocusWish, focus};
 use tablerig::optics::tilt::tilt_onto_table;
 use tablerig::plan::{Plan, plan};
-use tablerig::rig::ballast::{BallastWish, ballast};
+use tablerig::rig::ballast::{BallastWish, ballast, base_to_add_kg, counterweight_to_balance_kg};
 use tablerig::rig::feet::Feet;
 use tablerig::rig::reach::{bay_room, placement, support_in_picture};
 use tablerig::rig::sag::sag;
@@ -53,6 +53,21 @@ impl Case {
             brief: *brief,
             plan,
         })
+    }
+}
+
+impl Case {
+    /// Of the ballast, the weight on the base and the counterweight.
+    #[allow(dead_code, reason = "for comparing with those who stop there")]
+    pub(crate) fn base_and_counterweight(&self) {
+        let Brief { support, criteria, .. } = black_box(&self.brief);
+        let wish = BallastWish {
+            factor: criteria.wanted_factor,
+            states: [criteria.hold_as_shot, criteria.hold_camera_off, criteria.hold_counterweight_off],
+        };
+        black_box(base_to_add_kg(&self.feet, &self.loads, &wish));
+        let boom = if self.plan.placement.boom_used { support.boom.as_ref() } else { None };
+        black_box(boom.and_then(|boom| counterweight_to_balance_kg(&self.loads, boom)));
     }
 }
 

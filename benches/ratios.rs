@@ -15,9 +15,9 @@ mod turns;
 mod workshop;
 
 use std::alloc::{GlobalAlloc, Layout, System};
-use std::cell::Cell;
 use std::hint::black_box;
 use std::sync::atomic::{AtomicUsize, Ordering};
+use std::time::Instant;
 
 use floor::{Calls, Part, needed};
 use parts::Case;
@@ -235,49 +235,49 @@ fn two_threads(table: &Table, briefs: &[Brief], turns: usize) {
     table.row("threads.median", "one thread / two, median of turns", one.over(two), "times");
 }
 
-/// How a batch grows, and that it allocates nothing.
+/// How many briefs are timed at once while a batch grows: some milliseconds, so that what disturbs one turn of a piece
+/// hardly disturbs all of them.
+const PIECE: usize = 1000;
+
+/// How a batch grows, and that it allocates nothing. Each turn goes through all briefs each way; the least times of the
+/// pieces are added.
 fn growing(table: &Table, million: &[Brief], turns: usize) {
     let many = million.len();
-    let mut window: Vec<Planned> = million.iter().take(1000).map(plan).collect();
+    let mut window: Vec<Planned> = million.iter().take(PIECE).map(plan).collect();
     let mut single = window[..1].to_vec();
     let mut kept: Vec<Planned> = million.iter().map(plan).collect();
-    let during = Cell::new(0);
-    let counted = |run: &mut dyn FnMut()| {
-        let before = ALLOCATIONS.load(Ordering::Relaxed);
-        run();
-        during.set(during.get() + ALLOCATIONS.load(Ordering::Relaxed) - before);
-    };
-    // As many plans in each turn of each way.
-    let timed = in_turns(
-        turns,
-        &mut [
-            &mut || {
-                counted(&mut || {
-                    for brief in million {
-                        plan_each(std::slice::from_ref(black_box(brief)), &mut single);
-                        black_box(&single);
+    let pieces = many.div_ceil(PIECE);
+    let mut least = [vec![f64::INFINITY; pieces], vec![f64::INFINITY; pieces], vec![f64::INFINITY; pieces]];
+    let before = ALLOCATIONS.load(Ordering::Relaxed);
+    for _ in 0..turns {
+        for (way, least) in least.iter_mut().enumerate() {
+            let pieces = million.chunks(PIECE).zip(kept.chunks_mut(PIECE)).zip(least.iter_mut());
+            for ((briefs, kept), least) in pieces {
+                let begun = Instant::now();
+                match way {
+                    0 => {
+                        for brief in black_box(briefs) {
+                            plan_each(std::slice::from_ref(brief), &mut single);
+                            black_box(&single);
+                        }
                     }
-                });
-            },
-            &mut || {
-                counted(&mut || {
-                    for briefs in million.chunks(1000) {
-                        plan_each(black_box(briefs), &mut window);
-                        black_box(&window);
-                    }
-                });
-            },
-            &mut || counted(&mut || plan_each(black_box(million), &mut kept)),
-        ],
-    );
-    let [one, thousands, all] = &timed[..] else { return };
-    assert_eq!(during.get(), 0, "a batch allocates");
+                    1 => plan_each(black_box(briefs), &mut window),
+                    _ => plan_each(black_box(briefs), kept),
+                }
+                black_box((&window, &kept));
+                *least = least.min(begun.elapsed().as_secs_f64() * 1e9);
+            }
+        }
+    }
+    let allocated = ALLOCATIONS.load(Ordering::Relaxed) - before;
+    assert_eq!(allocated, 0, "a batch allocates");
+    let [one, thousand, all] = least.map(|pieces| pieces.iter().sum::<f64>() / many as f64);
     table.head(&format!("Batches, {many} briefs of the mix each way"));
-    table.row("batch.one_ns", "batches of 1, each plan used and let go", one.least_ns(many), "ns a plan");
-    table.row("batch.thousand_ns", "batches of 1,000, the same", thousands.least_ns(many), "ns a plan");
-    table.row("batch.million_ns", "one batch, every plan kept (3 KB each)", all.least_ns(many), "ns a plan");
-    table.row("batch.million_over_thousand", "one batch / batches of 1,000", all.least_over(thousands), "");
-    table.row("batch.allocations", "allocations in all of these", during.get() as f64, "");
+    table.row("batch.one_ns", "batches of 1, each plan used and let go", one, "ns a plan");
+    table.row("batch.thousand_ns", "batches of 1,000, the same", thousand, "ns a plan");
+    table.row("batch.million_ns", "one batch, every plan kept (3 KB each)", all, "ns a plan");
+    table.row("batch.million_over_thousand", "one batch / batches of 1,000", all / thousand, "");
+    table.row("batch.allocations", "allocations in all of these", allocated as f64, "");
 }
 
 fn main() {
@@ -296,6 +296,6 @@ fn main() {
     }
     part_by_part(&table, &cases, turns);
     through_c(&table, &mixed, turns);
-    two_threads(&table, &mix::briefs(2000), turns);
-    growing(&table, &mix::briefs(if has("short") { 20_000 } else { 1_000_000 }), 3);
+    two_threads(&table, &mix::briefs(8000), turns / 2);
+    growing(&table, &mix::briefs(if has("short") { 20_000 } else { 1_000_000 }), 5);
 }

@@ -3,6 +3,7 @@
 use std::hint::black_box;
 
 use tablerig::brief::Brief;
+use tablerig::fault::Fault;
 use tablerig::plan::{Plan, plan};
 
 use crate::turns::in_turns;
@@ -65,6 +66,17 @@ const PARTS: [Part; 9] = [
     }),
 ];
 
+/// What the library has beyond the outputs that all ways have.
+const BEYOND: [&str; 3] = ["checks", "advice", "ballast"];
+
+/// The library's outputs that all ways have, by its public functions.
+fn the_same(pair: &Pair) {
+    for part in parts::ALL.iter().filter(|part| !BEYOND.contains(&part.name)) {
+        (part.run)(&pair.ours);
+    }
+    pair.ours.base_and_counterweight();
+}
+
 pub(crate) fn time(briefs: &[Brief]) {
     let turns = 300;
     let pairs: Vec<Pair> = briefs
@@ -74,14 +86,15 @@ pub(crate) fn time(briefs: &[Brief]) {
         })
         .collect();
     let count = pairs.len();
-    let mut kept: [Option<Plan>; 1] = [None];
+    let Some(first) = briefs.first() else { return };
+    let mut out: [Result<Plan, Fault>; 1] = [plan(first)];
     let timed = in_turns(
         turns,
         &mut [
             &mut || {
                 for brief in briefs {
-                    kept[0] = plan(black_box(brief)).ok();
-                    black_box(&kept);
+                    out[0] = plan(black_box(brief));
+                    black_box(&out);
                 }
             },
             &mut || {
@@ -89,10 +102,13 @@ pub(crate) fn time(briefs: &[Brief]) {
                     black_box(whole(black_box(brief)));
                 }
             },
+            &mut || pairs.iter().for_each(the_same),
         ],
     );
     println!("library\t{:.1}\tns", timed[0].least_ns(briefs.len()));
     println!("straightforward\t{:.1}\tns", timed[1].least_ns(briefs.len()));
+    println!("library.same\t{:.1}\tns", timed[2].least_ns(count));
+    println!("same\t{:.3}\ttimes", timed[1].least_over(&timed[2]));
     println!("whole\t{:.3}\ttimes", timed[1].least_over(&timed[0]));
     for (name, ours, run) in PARTS {
         let Some(part) = parts::ALL.iter().find(|part| part.name == ours) else { continue };
