@@ -4,6 +4,8 @@
 //!   straightforward agree COUNT           how far the two are apart, output by output
 //!   straightforward time                  both in turns, part by part, as tab-separated lines
 
+#![allow(clippy::disallowed_methods, reason = "straightforward Rust takes the standard library's functions")]
+
 mod agree;
 mod lens;
 #[path = "../../../../benches/mix.rs"]
