@@ -17,4 +17,5 @@ mod gear;
 mod ends;
 mod faults;
 mod fields;
+mod limits;
 mod sweep;

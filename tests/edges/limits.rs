@@ -1,0 +1,109 @@
+//! Next to the limits inside the formulas: steps of a scale, lengths of nothing, shares of nearly all.
+
+use tablerig::advice::elevation_for_contents_deg;
+use tablerig::fault::{Fault, FaultKind};
+use tablerig::optics::focus::{third_stop_down, third_stop_up};
+use tablerig::plan::plan;
+use tablerig::rig::sag::sag;
+use tablerig::rig::support::Boom;
+use tablerig::scene::subject::Vessel;
+use tablerig::vector::Point;
+use tablerig::view::projection::View;
+
+use crate::workshop::{overhead, slanting, stand};
+
+/// One last place above a stop the next one is needed, at it and below it this one: there the logarithm alone
+/// cannot tell them apart.
+#[test]
+fn third_stops_are_told_apart_to_the_last_place() {
+    let stops: Vec<f64> = (-6..=54).map(|sixths| stop_at(f64::from(sixths) / 6.0)).collect();
+    for pair in stops.windows(2) {
+        let [stop, next] = *pair else { unreachable!() };
+        assert_eq!(third_stop_up(stop).f_number, stop);
+        assert_eq!(third_stop_up(stop.next_up()).f_number, next);
+        assert_eq!(third_stop_up(next.next_down()).f_number, next);
+        assert_eq!(third_stop_down(next).f_number, next);
+        assert_eq!(third_stop_down(next.next_down()).f_number, stop);
+        assert_eq!(third_stop_down(stop.next_up()).f_number, stop);
+    }
+    // The scale ends where the range of f-numbers ends.
+    assert_eq!((third_stop_up(0.1).engraved, third_stop_down(0.1).engraved), (0.5, 0.5));
+    assert_eq!((third_stop_up(600.0).engraved, third_stop_down(600.0).engraved), (512.0, 512.0));
+}
+
+/// The exact value of a stop, found on the scale: the platform's power may be off in its last place.
+fn stop_at(power: f64) -> f64 {
+    // Within a few last places of the power, the stop is the value that is its own stop.
+    let near = power.exp2();
+    let found = third_stop_up(near * (1.0 - 1e-12)).f_number;
+    assert!((found / near - 1.0).abs() < 1e-15, "{found} {near}");
+    found
+}
+
+/// As a fault's fields say: what has no bound is not named.
+#[test]
+fn a_fault_names_only_the_bounds_that_there_are() {
+    let told = |least, most| {
+        Fault { kind: FaultKind::TooSmall, field: "bay.ceiling_mm", value: 1.5, least, most }.to_string()
+    };
+    let (none, endless) = (f64::NEG_INFINITY, f64::INFINITY);
+    assert_eq!(told(2.0, 9.0), "bay.ceiling_mm = 1.5 is too small (allowed: 2 to 9)");
+    assert_eq!(told(2.0, endless), "bay.ceiling_mm = 1.5 is too small (allowed: 2 or more)");
+    assert_eq!(told(none, 9.0), "bay.ceiling_mm = 1.5 is too small (allowed: up to 9)");
+    assert_eq!(told(none, endless), "bay.ceiling_mm = 1.5 is too small");
+}
+
+/// A boom that ends at its clamp on both sides does not bend, and what does not bend does not swing.
+#[test]
+fn a_boom_of_no_length_does_not_sag() {
+    let boom = Boom { tail_mm: 0.0, ..stand().boom.unwrap() };
+    let told = sag(&boom, 0.0, 2.0, 1500.0, 0.01).unwrap();
+    assert_eq!((told.deflection_mm, told.height_lost_mm, told.end_slope_deg), (0.0, 0.0, 0.0));
+    assert_eq!((told.aim_shift_mm, told.frequency_hz), (0.0, f64::INFINITY));
+    assert_eq!(told.settling_s, Some(0.0));
+}
+
+/// All but all of the contents show from all but overhead.
+#[test]
+fn nearly_all_of_the_contents_show_from_nearly_overhead() {
+    let vessel = Vessel { inside_diameter_mm: 100.0, contents_below_rim_mm: 100.0 };
+    let mut before = 0.0;
+    for share in [1e-9, 0.5, 0.9, 0.999, 1.0 - 1e-9, 1.0 - 1e-12, 1.0_f64.next_down()] {
+        let elevation = elevation_for_contents_deg(&vessel, share);
+        assert!(elevation > before && elevation <= 90.0, "{share}: {elevation}");
+        before = elevation;
+    }
+    // 1 - share = (4/π) g cot e / d to first order: at 1e-16 of it, 90 but for 1e-14 degrees.
+    assert!(before > 90.0 - 1e-12, "{before}");
+}
+
+/// A shape covers the same picture whichever way round, and from whichever corner, it is told.
+#[test]
+fn a_shape_has_no_first_corner_and_no_sense() {
+    for brief in [overhead(), slanting()] {
+        let plan = plan(&brief).unwrap();
+        let view = View {
+            pose: plan.pose,
+            pupil_distance_mm: plan.lens.pupil_distance_mm,
+            frame_width_mm: plan.frame_width_mm,
+            frame_height_mm: plan.frame_height_mm,
+        };
+        let at = |x_mm, y_mm, z_mm| Point { x_mm, y_mm, z_mm };
+        // Inside the frame, cut by its sides, and reaching behind the camera.
+        for (x, y, z) in [(50.0, 40.0, 760.0), (330.0, 270.0, 700.0), (9000.0, 9000.0, 10.0)] {
+            let around = [at(-x, -y, z), at(x, -y, z), at(x, y, z), at(-x, y, z)];
+            let share = view.covered_share(around);
+            assert!(share > 0.01, "{share}");
+            for turn in 0..4 {
+                let mut turned = around;
+                turned.rotate_left(turn);
+                let one_way = view.covered_share(turned);
+                turned.reverse();
+                for told in [one_way, view.covered_share(turned)] {
+                    // A dozen roundings.
+                    assert!((told / share - 1.0).abs() < 1e-14, "{told} {share}");
+                }
+            }
+        }
+    }
+}
