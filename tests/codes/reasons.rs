@@ -28,6 +28,20 @@ fn lists_of_all_leave_nothing_out() {
     assert_eq!(listed, numbers("src/caution/overhead.rs", "Removal"));
 }
 
+/// A host shows these sentences; two alike, or one without words, would tell it nothing.
+#[test]
+fn every_sentence_is_one_of_its_own() {
+    let mut told: Vec<&str> = AdviceReason::ALL.iter().map(|reason| reason.sentence()).collect();
+    told.extend(Removal::ALL.iter().map(|removal| removal.sentence()));
+    assert!(told.iter().all(|text| text.ends_with('.') && text.split(' ').count() > 3), "{told:?}");
+    told.extend(FaultKind::ALL.iter().map(|kind| kind.sentence()));
+    assert!(told.iter().all(|text| text.split(' ').count() > 1), "{told:?}");
+    let all = told.len();
+    told.sort_unstable();
+    told.dedup();
+    assert_eq!(told.len(), all);
+}
+
 #[test]
 fn every_reason_is_given_for_some_subject() {
     let mut reached = Vec::new();

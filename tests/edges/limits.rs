@@ -1,11 +1,17 @@
 //! Next to the limits inside the formulas: steps of a scale, lengths of nothing, shares of nearly all.
 
 use tablerig::advice::elevation_for_contents_deg;
+use tablerig::brief::Shot;
 use tablerig::fault::{Fault, FaultKind};
 use tablerig::optics::focus::{third_stop_down, third_stop_up};
-use tablerig::plan::plan;
+use tablerig::optics::sensor::UsedArea;
+use tablerig::plan::{Plan, plan};
+use tablerig::rig::ballast::{BallastWish, ballast};
+use tablerig::rig::feet::Feet;
 use tablerig::rig::sag::sag;
+use tablerig::rig::stability::{stability, standing};
 use tablerig::rig::support::Boom;
+use tablerig::rig::weights::{RigState, loads};
 use tablerig::scene::subject::Vessel;
 use tablerig::vector::Point;
 use tablerig::view::projection::View;
@@ -77,17 +83,106 @@ fn nearly_all_of_the_contents_show_from_nearly_overhead() {
     assert!(before > 90.0 - 1e-12, "{before}");
 }
 
+/// A diagonal is as many times larger as its sides are, down to where squares are lost and up to where they
+/// pass every number.
+#[test]
+fn a_diagonal_grows_with_its_sides() {
+    for power in -300..=300 {
+        let unit = format!("1e{power}").parse::<f64>().unwrap();
+        for sides in [[3.0, 4.0], [4.0, 3.0], [5.0, 12.0]] {
+            let [width_mm, height_mm] = sides.map(|side| side * unit);
+            let diagonal = if sides[1] == 12.0 { 13.0 } else { 5.0 } * unit;
+            let told = UsedArea { width_mm, height_mm }.diagonal_mm();
+            // A rounding for each side, its square, the sum and the root.
+            assert!((told / diagonal - 1.0).abs() < 1e-15, "{power}: {told}");
+        }
+    }
+    for side in [0.0, 1e-200, 1.0, 1e200] {
+        assert_eq!(UsedArea { width_mm: side, height_mm: 0.0 }.diagonal_mm(), side);
+    }
+}
+
+/// At life size the sensor stands four focal lengths from the aim point, and crossed planes bring it nearer: by
+/// those four the distance is nothing, which is refused; by less it is there.
+#[test]
+fn planes_may_cross_by_less_than_the_distance() {
+    let crossed = |separation: f64| {
+        let mut brief = overhead();
+        brief.shot = Shot::new(90.0, 36.0);
+        brief.lens = crate::workshop::lens(50.0);
+        brief.lens.principal_separation_mm = separation;
+        plan(&brief)
+    };
+    let fault = crossed(-250.0).unwrap_err();
+    assert_eq!((fault.kind, fault.field), (FaultKind::TooSmall, "lens.principal_separation_mm"));
+    assert_eq!((fault.value, fault.least, fault.most), (-250.0, -200.0, 1000.0));
+    assert_eq!(crossed(-200.0).unwrap_err().least, -200.0);
+    assert_eq!(crossed(-199.0).unwrap().lens.sensor_distance_mm, 1.0);
+}
+
+fn view_of(plan: &Plan) -> View {
+    View {
+        pose: plan.pose,
+        pupil_distance_mm: plan.lens.pupil_distance_mm,
+        frame_width_mm: plan.frame_width_mm,
+        frame_height_mm: plan.frame_height_mm,
+    }
+}
+
+/// What lies beside the frame, beyond each of its sides or behind the camera, covers nothing of it.
+#[test]
+fn a_shape_outside_the_frame_covers_nothing() {
+    for brief in [overhead(), slanting()] {
+        let view = view_of(&plan(&brief).unwrap());
+        let square = |x: f64, y: f64, z: f64| {
+            [(-1.0, -1.0), (1.0, -1.0), (1.0, 1.0), (-1.0, 1.0)].map(|(across, along)| Point {
+                x_mm: x + 100.0 * across,
+                y_mm: y + 100.0 * along,
+                z_mm: z,
+            })
+        };
+        for (x, y, z) in
+            [(5000.0, 0.0, 760.0), (-5000.0, 0.0, 760.0), (0.0, -4000.0, 760.0), (0.0, 9e4, 760.0)]
+        {
+            assert_eq!(view.covered_share(square(x, y, z)), 0.0, "{x} {y} {z}");
+        }
+        let pupil = view.pose.pupil;
+        let behind = pupil.along(view.pose.forward, -500.0);
+        assert_eq!(view.covered_share(square(behind.x_mm, behind.y_mm, behind.z_mm + 200.0)), 0.0);
+    }
+}
+
+/// What a plan says of a rig, its parts say when they are asked by themselves.
+#[test]
+fn parts_of_a_rig_asked_alone_say_what_the_plan_says() {
+    for brief in [overhead(), slanting()] {
+        let plan = plan(&brief).unwrap();
+        let (support, placement, criteria) = (&brief.support, &plan.placement, &brief.criteria);
+        let feet = Feet::new(support.leg_count, support.foot_radius_mm, placement.first_leg_deg);
+        let loads = loads(support, placement, &plan.payload);
+        let height = plan.pose.pivot.z_mm;
+        assert_eq!(stability(&feet, &loads, placement, height), plan.stability);
+        for (state, stands) in [
+            (RigState::AsShot, plan.stability.as_shot),
+            (RigState::CameraOff, plan.stability.camera_off),
+            (RigState::CounterweightOff, plan.stability.counterweight_off),
+        ] {
+            assert_eq!(standing(&feet, &loads, state, placement, height), stands);
+        }
+        let wish = BallastWish {
+            factor: criteria.wanted_factor,
+            states: [criteria.hold_as_shot, criteria.hold_camera_off, criteria.hold_counterweight_off],
+        };
+        let solved = ballast(&feet, &loads, support, placement.boom_used, placement.reach_mm, &wish);
+        assert_eq!(solved, plan.ballast);
+    }
+}
+
 /// A shape covers the same picture whichever way round, and from whichever corner, it is told.
 #[test]
 fn a_shape_has_no_first_corner_and_no_sense() {
     for brief in [overhead(), slanting()] {
-        let plan = plan(&brief).unwrap();
-        let view = View {
-            pose: plan.pose,
-            pupil_distance_mm: plan.lens.pupil_distance_mm,
-            frame_width_mm: plan.frame_width_mm,
-            frame_height_mm: plan.frame_height_mm,
-        };
+        let view = view_of(&plan(&brief).unwrap());
         let at = |x_mm, y_mm, z_mm| Point { x_mm, y_mm, z_mm };
         // Inside the frame, cut by its sides, and reaching behind the camera.
         for (x, y, z) in [(50.0, 40.0, 760.0), (330.0, 270.0, 700.0), (9000.0, 9000.0, 10.0)] {
