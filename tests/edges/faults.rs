@@ -192,6 +192,9 @@ fn every_kind_is_reached_and_what_it_allows_is_allowed() {
         let fault = fault.unwrap_or_else(|| panic!("{kind:?} is not reached"));
         assert_eq!((fault.kind, fault.field), (kind, field));
         assert_eq!(allowed(&fault), None, "{kind:?}: what it allows is refused");
+        // And nothing beyond: a five-hundredth further out, the same question is refused again.
+        let (least, most) = (fault.least - 0.002 * fault.least.abs(), fault.most + 0.002 * fault.most.abs());
+        assert!(allowed(&Fault { least, most, ..fault }).is_some(), "{kind:?}: allows more than it says");
         let inside = fault.value >= fault.least && fault.value <= fault.most;
         // A tube as wide inside as outside stands at the bound, which is not allowed itself.
         assert!(!inside || kind == FaultKind::TubeWiderInside, "{fault}");

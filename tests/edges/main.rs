@@ -14,6 +14,7 @@ mod draws;
 #[path = "../identities/gear.rs"]
 mod gear;
 
+mod answers;
 mod ends;
 mod faults;
 mod fields;
