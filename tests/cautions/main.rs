@@ -5,6 +5,7 @@
 #[path = "../workshop/mod.rs"]
 mod workshop;
 
+mod apart;
 mod picture;
 mod room;
 mod standing;
