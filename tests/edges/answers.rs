@@ -6,6 +6,7 @@ use tablerig::optics::inverse::{focal_length_for, magnification_at, viewpoint};
 use tablerig::optics::lens::Lens;
 use tablerig::optics::sensor::UsedArea;
 use tablerig::plan::plan;
+use tablerig::range;
 use tablerig::vector::Point;
 use tablerig::view::framing::largest_frame_width_mm;
 use tablerig::view::pose::Orientation;
@@ -149,4 +150,34 @@ fn the_least_ceiling_told_just_does() {
     let at = Orientation::new(90.0, 0.0);
     let width = largest_frame_width_mm(1405.0, 760.0, &at, &lens(50.0), &used, &camera(), 90.0).unwrap();
     assert!((width / 360.0 - 1.0).abs() < 1e-13, "{width}");
+}
+
+/// A camera whose pivot stands above everything else of it: the ceiling is then the pivot's.
+#[test]
+fn a_ceiling_may_be_the_pivots() {
+    for elevation in [15.0, 40.0, 70.0, 90.0] {
+        let mut brief = overhead();
+        let body = &mut brief.camera;
+        (body.socket_ahead_mm, body.socket_below_mm) = (-450.0, -200.0);
+        (body.body_above_mm, body.body_behind_mm) = (10.0, 10.0);
+        brief.shot = Shot { aim_height_mm: Some(0.0), ..Shot::new(elevation, 500.0) };
+        let plan = plan(&brief).unwrap();
+        assert!(plan.pose.pivot.z_mm > plan.pose.body_top_mm);
+        let (ceiling, below) = (plan.pose.pivot.z_mm, brief.support.head.pivot_below_socket_mm);
+        let at = Orientation::new(elevation, 0.0);
+        let under = |ceiling: f64| {
+            largest_frame_width_mm(ceiling, 760.0, &at, &brief.lens, &plan.used_area, &brief.camera, below)
+        };
+        // Heights of metres, of which the width is a difference.
+        assert!((under(ceiling).unwrap() / 500.0 - 1.0).abs() < 1e-12, "{elevation}");
+        assert!(under(ceiling - 1.0).unwrap() < 500.0);
+    }
+}
+
+#[test]
+fn rows_are_found_by_their_fields() {
+    for row in range::ALL.iter().chain(range::WHOLE_SHOOT) {
+        assert_eq!(range::find(row.field), Some(row));
+    }
+    assert_eq!(range::find("shot.elevation"), None);
 }
