@@ -141,12 +141,17 @@ fn elevation_for_top_share_deg(subject: &Subject, share: f64, sin_bearing: f64, 
     atan2_deg(share * side, (1.0 - share) * subject.top_area_mm2())
 }
 
-/// The lowest elevation from which a share (over 0, under 1) of a vessel's contents shows, from far off.
+/// The lowest elevation from which a share of a vessel's contents shows, from far off: for 0, the elevation
+/// from which the first of them come into sight; for 1, straight overhead unless they reach the rim.
 pub fn elevation_for_contents_deg(vessel: &Vessel, share: f64) -> f64 {
     // θ - sin θ cos θ = share π / 2, where cos θ = g cot e / d. Newton's method from the leading term of
     // the left side, 2 θ³ / 3, which is never under it: from below on a convex curve, so the first step
     // overshoots and the rest come down to the root.
     let wanted = 0.5 * PI * share;
+    if wanted <= 0.0 {
+        // Where the first of the contents come into sight, θ is 0 and the step below would divide by it.
+        return contents_elevation_deg(vessel, 1.0);
+    }
     let mut theta = cbrt(1.5 * wanted);
     let (mut sin, mut cos) = sin_cos(theta);
     for _ in 0..20 {

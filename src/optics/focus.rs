@@ -161,9 +161,9 @@ pub fn third_stop_down(f_number: f64) -> ThirdStop {
     if f_number <= 0.5 {
         return third_stop(FIRST);
     }
-    let up = sixths_up(f_number).clamp(FIRST, LAST + 1);
+    let up = sixths_up(f_number).clamp(FIRST, LAST);
     let stop = third_stop(up);
-    if stop.f_number <= f_number && up <= LAST { stop } else { third_stop(up - 1) }
+    if stop.f_number <= f_number { stop } else { third_stop(up - 1) }
 }
 
 /// The engraved f-number as the scale's exact value: the third stop whose engraving it is, or else itself.

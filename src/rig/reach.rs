@@ -115,7 +115,7 @@ fn towards_table(table: &Table, place: FloorPoint) -> (Side, Direction) {
     if x > 0.0 && y > 0.0 {
         let away = hypot(x, y);
         let direction =
-            Direction { x: (-x / away).copysign(-place.x_mm), y: (-y / away).copysign(-place.y_mm), z: 0.0 };
+            Direction { x: (x / away).copysign(-place.x_mm), y: (y / away).copysign(-place.y_mm), z: 0.0 };
         return (nearest, direction);
     }
     (nearest, nearest.inwards())

@@ -114,9 +114,8 @@ pub fn largest_frame_width_mm(
     range::USED_WIDTH_MM.check(used.width_mm)?;
     range::PIVOT_BELOW_SOCKET_MM.check(pivot_below_socket_mm)?;
     let (se, ce) = (at.sin_elevation, at.cos_elevation);
-    let back = camera.body_behind_mm * se;
-    let front = -lens.front_from_sensor_mm.unwrap_or(0.0) * se;
-    let body = back.larger(front) + camera.body_above_mm * ce;
+    // From above, where the ceiling counts, the body's back is higher than the lens's front.
+    let body = camera.body_behind_mm * se + camera.body_above_mm * ce;
     let pivot = -camera.socket_ahead_mm * se - (camera.socket_below_mm + pivot_below_socket_mm) * ce;
     let over_sensor = body.larger(pivot);
     let no_room =

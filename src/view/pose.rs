@@ -46,12 +46,6 @@ impl Orientation {
             up: Direction { x: 0.0 - sb * se, y: cb * se, z: ce },
         }
     }
-
-    /// The level direction in which the camera looks; straight overhead, the one in which the top of the
-    /// frame points.
-    pub fn level_forward(&self) -> Direction {
-        Direction { x: 0.0 - self.sin_bearing, y: self.cos_bearing, z: 0.0 }
-    }
 }
 
 /// Where the camera is. All heights are above the floor.

@@ -1,5 +1,6 @@
 //! Answers and bounds of the questions beside a plan, each against what can be reckoned on paper.
 
+use tablerig::advice::elevation_for_contents_deg;
 use tablerig::brief::{Brief, Shot};
 use tablerig::fault::FaultKind;
 use tablerig::optics::inverse::{focal_length_for, magnification_at, viewpoint};
@@ -7,6 +8,7 @@ use tablerig::optics::lens::Lens;
 use tablerig::optics::sensor::UsedArea;
 use tablerig::plan::plan;
 use tablerig::range;
+use tablerig::scene::subject::Vessel;
 use tablerig::vector::Point;
 use tablerig::view::framing::largest_frame_width_mm;
 use tablerig::view::pose::Orientation;
@@ -101,6 +103,18 @@ fn a_shrinking_focal_length_keeps_its_digits_too() {
 }
 
 /// In the plane through the pupil there is no picture, not even an endless one.
+/// As deep as it is wide, the contents come into sight at 45 degrees, and whole only from overhead.
+#[test]
+fn contents_come_into_sight_over_the_rim() {
+    let vessel = Vessel { inside_diameter_mm: 100.0, contents_below_rim_mm: 100.0 };
+    // Two roundings of the angle.
+    assert!((elevation_for_contents_deg(&vessel, 0.0) - 45.0).abs() < 1e-14);
+    assert!((elevation_for_contents_deg(&vessel, f64::MIN_POSITIVE) - 45.0).abs() < 1e-14);
+    assert!((elevation_for_contents_deg(&vessel, 1.0) - 90.0).abs() < 1e-5);
+    let full = Vessel { contents_below_rim_mm: 0.0, ..vessel };
+    assert_eq!(elevation_for_contents_deg(&full, 0.0), 0.0);
+}
+
 #[test]
 fn the_pupils_own_plane_has_no_picture() {
     let plan = plan(&overhead()).unwrap();
