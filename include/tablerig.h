@@ -39,8 +39,9 @@
  *   seen from above and counter-clockwise: 0 in front, 90 to the right, 180 behind, 270 to the left.
  *
  * Numbers. What comes in must be finite, and within the range that its field names; ranges include their
- *   ends. What goes out is a number, never NaN, and finite unless its comment says that it may be infinite
- *   (an IEEE infinity). The same input gives the same bits on every processor.
+ *   ends. Where none is named, as in another call's result, it is -1e30 to 1e30. What goes out is a number,
+ *   never NaN, and finite unless its comment says that it may be infinite (an IEEE infinity). The same input
+ *   gives the same bits on every processor.
  *
  * What may be left out. `has_x`, an int32_t, says whether `x` counts: 1 yes, 0 no. In a result, what is not
  *   there is 0. Flags are int32_t too, 0 or 1. Enumerations are stored and passed as int32_t; any other

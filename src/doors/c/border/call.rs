@@ -143,14 +143,14 @@ impl Door {
         Ok(inner)
     }
 
-    /// What a value struct stands for; its numbers must be finite.
+    /// What a value struct stands for; its numbers must be finite and not beyond all results.
     pub(crate) fn value<Inner, T: Plain + Enter<Inner>>(
         &mut self,
         pointer: *const T,
         name: Name,
     ) -> Result<Inner, Refusal> {
         let value = self.copied(pointer, name)?;
-        finite(&value, name)?;
+        within_all_results(&value, name)?;
         entered(&value, name)
     }
 
@@ -271,12 +271,20 @@ pub(crate) fn entered<Inner, T: Enter<Inner>>(value: &T, name: Name) -> Result<I
     findings.clear(inner)
 }
 
-/// Refuses an infinite number and one that is none.
-pub(crate) fn finite<T: Plain>(value: &T, name: Name) -> Result<(), Refusal> {
-    match value.find(name, |number| !number.is_finite()) {
-        None => Ok(()),
-        Some((name, value)) => {
-            Err(Refusal::number(Status::NotFinite, name, value, f64::NEG_INFINITY, f64::INFINITY))
-        }
-    }
+/// The most, either way, of a number that has no range of its own: far beyond every result, and so far from
+/// what a float holds that sums of a few products of them stay finite.
+const MOST_OF_ANY: f64 = 1e30;
+
+/// Refuses a number that is none, an infinite one, and one beyond all results.
+fn within_all_results<T: Plain>(value: &T, name: Name) -> Result<(), Refusal> {
+    let bad = |number: f64| !(-MOST_OF_ANY..=MOST_OF_ANY).contains(&number);
+    let Some((name, value)) = value.find(name, bad) else { return Ok(()) };
+    let status = if !value.is_finite() {
+        Status::NotFinite
+    } else if value < 0.0 {
+        Status::TooSmall
+    } else {
+        Status::TooLarge
+    };
+    Err(Refusal::number(status, name, value, -MOST_OF_ANY, MOST_OF_ANY))
 }
