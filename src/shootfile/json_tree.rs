@@ -36,7 +36,7 @@ pub(crate) fn read(text: &str) -> Result<Node, Vec<Problem>> {
         let problem = Problem::new(ProblemKind::NotReadable, "this is not JSON", span, message);
         vec![if cut { problem.help("the file may have been cut short") } else { problem }]
     })?;
-    let mut problems = Vec::new();
+    let mut problems: Vec<Problem> = raw_control(text).into_iter().collect();
     let root = match &parsed.value {
         Some(value) => node(value, &mut problems),
         None => Node { span: 0..0, value: Value::Table(Vec::new()) },
@@ -51,6 +51,23 @@ pub(crate) fn read(text: &str) -> Result<Node, Vec<Problem>> {
         ));
     }
     if problems.is_empty() { Ok(root) } else { Err(problems) }
+}
+
+/// The first control character that stands as it is in a text between quotes, where JSON wants it escaped; the
+/// parser lets it pass.
+fn raw_control(text: &str) -> Option<Problem> {
+    let (mut inside, mut escaped) = (false, false);
+    for (at, c) in text.char_indices() {
+        if inside && c < ' ' {
+            let label = format!("U+{:04X} must be written as an escape", u32::from(c));
+            return Some(Problem::new(ProblemKind::NotReadable, "this is not JSON", at..at + 1, label));
+        }
+        if c == '"' && !escaped {
+            inside = !inside;
+        }
+        escaped = inside && c == '\\' && !escaped;
+    }
+    None
 }
 
 fn node(value: &ast::Value<'_>, problems: &mut Vec<Problem>) -> Node {

@@ -57,6 +57,24 @@ fn deep_shoot_files_are_refused() {
     }
 }
 
+/// A control character as it is within a text is no JSON: the request, and a shoot file, are refused there.
+#[test]
+fn raw_control_characters_are_refused() {
+    for raw in ["\n", "\t", "\0", "\u{1f}"] {
+        let request = format!("{{\"operation\":\"version\",\"a\\\"b{raw}\":1}}");
+        let mistakes = &reply(&request)["mistakes"];
+        assert_eq!(mistakes[0]["kind"], "not_readable", "{raw:?}");
+        assert_eq!(mistakes[0]["column"], 29, "{raw:?}");
+        let shoot = format!("{{\"shoot\":\n{{\"title\":\"a{raw}\"}}}}");
+        let read = reply(&json!({ "operation": "read", "shoot": shoot }).to_string());
+        assert_eq!(
+            (&read["mistakes"][0]["kind"], &read["mistakes"][0]["line"]),
+            (&json!("not_readable"), &json!(2))
+        );
+    }
+    assert!(reply("\n{\t\"operation\":\r\n\"version\"}")["ok"].is_object());
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
 
