@@ -63,12 +63,17 @@ fn sum(text: &str, dimension: Dimension) -> Result<Exact, String> {
             return Err(format!("a quoted number says its unit: write {text}, or \"{text} {symbol}\""));
         }
         let (unit, after) = unit_at(after_number, dimension)?;
-        if let Some(before) = before
-            && !smaller(unit, before)
-        {
-            return Err(format!("`{}` cannot follow `{}`", unit.words[0], before.words[0]));
-        }
         let part = number.times(unit).ok_or_else(too_long)?;
+        if let Some(before) = before {
+            let (word, whole) = (unit.words[0], before.words[0]);
+            if size(unit) >= size(before) {
+                return Err(format!("`{word}` cannot follow `{whole}`"));
+            }
+            if part.value() >= size(before) {
+                let written = rest[..rest.len() - after.len()].trim_end();
+                return Err(format!("`{written}` after `{whole}` makes another `{whole}`"));
+            }
+        }
         total = Some(match total {
             None => part,
             Some(total) => total.plus(part).ok_or_else(too_long)?,
@@ -79,10 +84,9 @@ fn sum(text: &str, dimension: Dimension) -> Result<Exact, String> {
     total.ok_or_else(|| "nothing is written between the quotes".into())
 }
 
-fn smaller(unit: &Unit, than: &Unit) -> bool {
-    let size =
-        |unit: &Unit| Exact { numerator: unit.numerator, exponent: unit.exponent, denominator: 1 }.value();
-    size(unit) < size(than)
+/// One of a unit, in the dimension's own.
+fn size(unit: &Unit) -> f64 {
+    Exact { numerator: unit.numerator, exponent: unit.exponent, denominator: 1 }.value()
 }
 
 /// The longest unit's word that the text begins with.
@@ -124,11 +128,12 @@ fn number(text: &str) -> Result<(Exact, &str), String> {
     let whole = first.exponent == 0;
     let next = rest.trim_start();
     if let Some((over, under, rest)) = small_fraction(rest) {
-        return with_fraction(first, over, under, rest);
+        let whole_number = |numerator| Exact { numerator, ..ZERO };
+        return with_fraction(first, whole_number(over), whole_number(under), rest);
     }
     if whole && let Some(after) = rest.strip_prefix('/') {
         let (under, rest) = decimal(after)?;
-        return with_fraction(ZERO, first.numerator, under.numerator, rest);
+        return with_fraction(ZERO, first, under, rest);
     }
     let second = next.strip_prefix('-').unwrap_or(next);
     if whole
@@ -137,7 +142,7 @@ fn number(text: &str) -> Result<(Exact, &str), String> {
         && let Some(after) = after.strip_prefix('/')
     {
         let (under, rest) = decimal(after)?;
-        return with_fraction(first, over.numerator, under.numerator, rest);
+        return with_fraction(first, over, under, rest);
     }
     if rest.starts_with(',') {
         return Err("a decimal comma: write a point".into());
@@ -154,7 +159,11 @@ fn small_fraction(text: &str) -> Option<(i128, i128, &str)> {
         .find_map(|(sign, over, under)| text.strip_prefix(sign).map(|rest| (over, under, rest)))
 }
 
-fn with_fraction(whole: Exact, over: i128, under: i128, rest: &str) -> Result<(Exact, &str), String> {
+fn with_fraction(whole: Exact, over: Exact, under: Exact, rest: &str) -> Result<(Exact, &str), String> {
+    if [whole, over, under].iter().any(|part| part.exponent != 0) {
+        return Err("a fraction of a unit is made of whole numbers".into());
+    }
+    let (over, under) = (over.numerator, under.numerator);
     if under == 0 || under > MOST_DENOMINATOR || over > MOST_DENOMINATOR {
         return Err(format!("`{over}/{under}` is no fraction of a unit"));
     }

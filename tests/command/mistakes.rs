@@ -121,6 +121,25 @@ fn two_shots_of_one_name() {
     refused(&run_on(&["plan"], "shoot.toml", &text), &["two shots are called \"layers\"", "by this one"]);
 }
 
+/// What cannot be read off a rule is a slip: thirteen inches in a foot, a fraction of fractions.
+#[test]
+fn parts_that_are_none() {
+    for (written, told) in [
+        ("7 ft 13 in", "`13 in` after `ft` makes another `ft`"),
+        ("7 ft 12 in", "`12 in` after `ft` makes another `ft`"),
+        ("2 m 250 cm", "`250 cm` after `m` makes another `m`"),
+        ("7 in 1 ft", "`ft` cannot follow `in`"),
+        ("1/2.5 in", "a fraction of a unit is made of whole numbers"),
+        ("3 1.5/2 in", "a fraction of a unit is made of whole numbers"),
+        ("2.5½ in", "a fraction of a unit is made of whole numbers"),
+    ] {
+        let text = changed("front_mm = \"3.4 m\"", &format!("front_mm = \"{written}\""));
+        refused(&run_on(&["plan"], "shoot.toml", &text), &[told]);
+    }
+    let text = changed("mass_kg = \"740 g\"", "mass_kg = \"1 lb 16 oz\"");
+    refused(&run_on(&["plan"], "shoot.toml", &text), &["`16 oz` after `lb` makes another `lb`"]);
+}
+
 #[test]
 fn contradictions() {
     let text = changed("highest_pivot_mm = \"1.75 m\"", "highest_pivot_mm = \"30 cm\"");

@@ -35,7 +35,6 @@ fn one_length_in_many_units() {
         "\"2 ft\"",
         "\"2'\"",
         "'24\"'",
-        "\"1 ft 12 in\"",
         "\"23 2/2 in\"",
         "\"609600 µm\"",
     ];
@@ -55,7 +54,7 @@ fn one_mass_angle_moment_and_share_in_many_units() {
     same(
         "mass_kg",
         "\"740 g\"",
-        &["0.90718474", "\"2 lb\"", "\"32 oz\"", "\"1 lb 16 oz\"", "\"907.18474 g\""],
+        &["0.90718474", "\"2 lb\"", "\"32 oz\"", "\"907.18474 g\""],
         "soup",
     );
     same("elevation_deg", "60", &["60", "60.0", "\"60°\"", "\"60 deg\"", "\"60 degrees\""], "soup");
