@@ -16,6 +16,8 @@ pub(crate) struct Blocks {
     seconds: Vec<u32>,
     /// Whether one block must come before another, row by row.
     before: Vec<bool>,
+    /// The same as pairs, each once.
+    pub(crate) pairs: Vec<(usize, usize)>,
     /// Re-rigging inside the blocks.
     pub(crate) within_seconds: u64,
 }
@@ -41,7 +43,8 @@ impl Blocks {
         }
         let inner = shots.iter().flat_map(|block| block.iter().zip(block.iter().skip(1)));
         let within_seconds = inner.map(|(from, to)| u64::from(between(*from, *to))).sum();
-        let mut blocks = Blocks { before: vec![false; count * count], shots, seconds, within_seconds };
+        let before = vec![false; count * count];
+        let mut blocks = Blocks { before, pairs: Vec::new(), shots, seconds, within_seconds };
         for pair in precedences {
             let place = |shot: usize| {
                 let mut blocks = blocks.shots.iter().enumerate();
@@ -57,8 +60,9 @@ impl Blocks {
             // Inside a block it is kept already.
             if first != then
                 && let Some(before) = blocks.before.get_mut(first * count + then)
+                && !core::mem::replace(before, true)
             {
-                *before = true;
+                blocks.pairs.push((first, then));
             }
         }
         match blocks.circle() {
@@ -86,10 +90,18 @@ impl Blocks {
         order.iter().zip(order.iter().skip(1)).map(|(from, to)| u64::from(self.seconds(*from, *to))).sum()
     }
 
-    /// Whether an order keeps to what must come first.
+    /// Whether an order of all blocks keeps to what must come first.
     pub(crate) fn allows(&self, order: &[usize]) -> bool {
-        let later = |at: usize| order.iter().skip(at + 1);
-        !order.iter().enumerate().any(|(at, block)| later(at).any(|later| self.goes_before(*later, *block)))
+        if self.pairs.is_empty() {
+            return true;
+        }
+        let mut places = vec![0; self.count()];
+        for (place, block) in order.iter().enumerate() {
+            if let Some(known) = places.get_mut(*block) {
+                *known = place;
+            }
+        }
+        self.pairs.iter().all(|(first, then)| places.get(*first) < places.get(*then))
     }
 
     /// The least that joins all blocks, either way round: a spanning tree (Prim's method). Any order is one.
