@@ -59,7 +59,7 @@ pub(crate) struct AdviseFlags {
     #[arg(long, value_parser = PossibleValuesParser::new(JUDGED_WORDS.iter().copied()), value_name = "WORD")]
     judged_by: Option<String>,
     /// Bearing from which it is seen
-    #[arg(long, value_parser = angle, value_name = "ANGLE", allow_hyphen_values = true)]
+    #[arg(long, value_parser = angle, value_name = "ANGLE")]
     bearing: Option<f64>,
 }
 

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::prelude::rust_2024::*;
 
-use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap::{Args, CommandFactory, FromArgMatches, Parser, Subcommand, ValueEnum};
 
 use super::advise::AdviseFlags;
 use super::ask::AskCommand;
@@ -39,7 +39,7 @@ Examples:
   tablerig sweep elevation --from 30 --to 90 --step 10 --shot soup shoot.toml
   tablerig ask magnification --focal-length 100mm --sensor 36 --sensor-distance 60cm
   tablerig advise --diameter 19cm --height 85mm --judged-by contents
-  tablerig plan shoot.toml --json               every number in full, for programs
+  tablerig plan shoot.toml --json               every number in full, for programs; mistakes too
 
 Exit status: 0 all shots can be rigged, 1 some shot cannot be done as asked (a stop caution), does not fit or is \
 not set within its tolerances, or a question has no answer, 2 the input is wrong, 3 the \
@@ -57,6 +57,26 @@ pub(crate) struct Arguments {
     pub(crate) output: Output,
 }
 
+impl Arguments {
+    /// What the command line says.
+    pub(crate) fn read() -> Result<Arguments, clap::Error> {
+        let matches = negative_numbers(Arguments::command()).try_get_matches()?;
+        Arguments::from_arg_matches(&matches)
+    }
+}
+
+/// Lets every quantity be negative, with its unit too: `--bearing -30°`. Whether it may be is told by its range.
+fn negative_numbers(command: clap::Command) -> clap::Command {
+    const QUANTITIES: &[&str] =
+        &["LENGTH", "ANGLE", "RATIO", "VALUE", "LENGTH±LENGTH", "ANGLE±ANGLE", "W[xH]"];
+    let negative = |argument: clap::Arg| {
+        let names = argument.get_value_names().unwrap_or_default();
+        let quantity = names.iter().any(|name| QUANTITIES.contains(&name.as_str()));
+        argument.allow_hyphen_values(quantity)
+    };
+    command.mut_args(negative).mut_subcommands(negative_numbers)
+}
+
 /// How the answer is printed.
 #[derive(Clone, Copy, Debug, Args)]
 #[command(next_help_heading = "Output")]
@@ -64,7 +84,8 @@ pub(crate) struct Output {
     /// Unit of printed lengths
     #[arg(long, global = true, value_enum, default_value_t = Units::Cm)]
     pub(crate) units: Units,
-    /// Print JSON with every number in full (mm, deg, kg, N), whatever --units says
+    /// Print JSON with every number in full (mm, deg, kg, N), whatever --units says; where something is wrong,
+    /// {"mistakes": [...]}, each with kind, number, sentence, field, value, least, most, line and column
     #[arg(long, global = true)]
     pub(crate) json: bool,
     /// Colour the text; auto: only on a terminal, and not where NO_COLOR is set

@@ -2,7 +2,9 @@
 
 use std::format;
 use std::prelude::rust_2024::*;
+use std::vec;
 
+use super::json::mistakes;
 use super::problem_page::render;
 use super::source::Source;
 use crate::fault::Fault;
@@ -14,7 +16,8 @@ use crate::shootfile::unit::Dimension;
 /// What is printed instead of an answer.
 #[derive(Clone, Debug)]
 pub(crate) struct Failure {
-    pub(crate) text: String,
+    problems: Vec<Problem>,
+    source: Source,
     pub(crate) status: u8,
 }
 
@@ -27,39 +30,59 @@ impl Failure {
     /// Wrong input, in a sentence.
     pub(crate) fn input(text: impl Into<String>) -> Failure {
         let problem = Problem::general(ProblemKind::WrongKind, text.into());
-        let source = Source::text("", String::new());
-        Failure { text: render(&[problem], &source), status: WRONG_INPUT }
+        Failure { problems: vec![problem], source: Source::text("", String::new()), status: WRONG_INPUT }
     }
 
     /// Mistakes in a shoot file.
     pub(crate) fn file(problems: &[Problem], source: &Source) -> Failure {
-        Failure { text: render(problems, source), status: WRONG_INPUT }
+        Failure { problems: problems.to_vec(), source: source.clone(), status: WRONG_INPUT }
+    }
+
+    /// A value that the library refused, or a question without an answer; `name` is what the user calls it.
+    pub(crate) fn about(fault: &Fault, name: &str) -> Failure {
+        let row = range::find(fault.field);
+        let dimension = Dimension::of(row.map_or("", |row| row.unit), fault.field);
+        let symbol = dimension.symbol();
+        let unit = if symbol.is_empty() { String::new() } else { format!(" {symbol}") };
+        let value = crate::shootfile::field::plain(fault.value);
+        let title = format!("{name} {value}{unit} {}", fault.kind.sentence());
+        let mut problem = Problem::general(ProblemKind::Refused, title).fault(fault);
+        // Of what no number gives no range is told.
+        if fault.least.is_finite() || fault.most.is_finite() {
+            let allowed = bounds(fault.least, fault.most, dimension);
+            problem = problem.note(format_args!("expected {allowed}"));
+        }
+        if let Some(row) = row {
+            problem = problem.note(row.meaning);
+        }
+        let no_answer = (fault.kind as i32) / 100 == 3;
+        let status = if no_answer { NOT_AS_ASKED } else { WRONG_INPUT };
+        Failure { problems: vec![problem], source: Source::text("", String::new()), status }
+    }
+
+    /// For people.
+    pub(crate) fn text(&self) -> String {
+        render(&self.problems, &self.source)
+    }
+
+    /// For programs: what the text door says of the same mistakes.
+    pub(crate) fn json(&self) -> serde_json::Value {
+        mistakes(&self.problems, &self.source)
     }
 }
 
 impl From<Fault> for Failure {
     /// A value from the command line that the library refused, or a question without an answer.
     fn from(fault: Fault) -> Failure {
-        let row = range::find(fault.field);
-        let dimension = Dimension::of(row.map_or("", |row| row.unit), fault.field);
-        let symbol = dimension.symbol();
-        let value = crate::shootfile::field::plain(fault.value);
-        let allowed = bounds(fault.least, fault.most, dimension);
-        let title = format!("{} {value} {symbol} {}", flag(fault.field), fault.kind.sentence());
-        let mut problem =
-            Problem::general(ProblemKind::Refused, title).note(format_args!("expected {allowed}"));
-        if let Some(row) = row {
-            problem = problem.note(row.meaning);
-        }
-        let source = Source::text("", String::new());
-        let no_answer = (fault.kind as i32) / 100 == 3;
-        let status = if no_answer { NOT_AS_ASKED } else { WRONG_INPUT };
-        Failure { text: render(&[problem], &source), status }
+        Failure::about(&fault, &flag(fault.field))
     }
 }
 
 /// The flag that takes a field: its key without the unit.
-fn flag(field: &str) -> String {
+pub(crate) fn flag(field: &str) -> String {
+    if field == "subject.vessel.inside_diameter_mm" {
+        return "--vessel-inside".into();
+    }
     if matches!(field, "camera.sensor_width_mm" | "camera.sensor_height_mm") || field.starts_with("used.") {
         return "--sensor".into();
     }

@@ -6,8 +6,9 @@ use std::prelude::rust_2024::*;
 
 use clap::{Args, ValueEnum};
 
-use super::failure::Failure;
+use super::failure::{Failure, flag};
 use super::load;
+use crate::fault::Fault;
 use crate::optics::camera::Camera;
 use crate::optics::lens::Lens;
 use crate::optics::sensor::{Aspect, Hold, UsedArea};
@@ -54,6 +55,20 @@ pub(crate) fn measured_angle(text: &str) -> Result<Measurement, String> {
 
 fn measured(text: &str, parse: fn(&str) -> Result<f64, String>) -> Result<Measurement, String> {
     crate::shootfile::log::parse(text, parse)
+}
+
+/// A refused measurement by the option that it was given with; what was not given here has its own name.
+pub(crate) fn about_measured(fault: &Fault, given: &[(&str, Option<Measurement>)]) -> Failure {
+    let of_uncertainty = fault.field.starts_with("measured.uncertainty_");
+    let wrong = |measured: &Measurement| measured.uncertainty.to_bits() == fault.value.to_bits();
+    let by_uncertainty =
+        given.iter().find(|(_, measured)| of_uncertainty && measured.as_ref().is_some_and(wrong));
+    if let Some((option, _)) = by_uncertainty {
+        return Failure::about(fault, &format!("{option}: the uncertainty"));
+    }
+    let option = flag(fault.field);
+    let typed = given.iter().any(|(known, measured)| *known == option && measured.is_some());
+    Failure::about(fault, if typed { &option } else { fault.field })
 }
 
 /// Width to height.
@@ -126,7 +141,7 @@ pub(crate) struct GearFlags {
     #[arg(long, value_parser = pure, help_heading = "Gear, given here", value_name = "RATIO")]
     pupil_ratio: Option<f64>,
     /// From the front principal plane to the rear one
-    #[arg(long, value_parser = length, help_heading = "Gear, given here", value_name = "LENGTH", allow_hyphen_values = true)]
+    #[arg(long, value_parser = length, help_heading = "Gear, given here", value_name = "LENGTH")]
     principal_separation: Option<f64>,
 }
 

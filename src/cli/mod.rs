@@ -15,6 +15,7 @@ mod page;
 mod problem_page;
 mod set;
 mod sheet;
+mod shown;
 mod source;
 mod sweep;
 mod whole;
@@ -26,8 +27,6 @@ use std::io::Write;
 use std::path::Path;
 use std::prelude::rust_2024::*;
 use std::process::ExitCode;
-
-use clap::Parser;
 
 use self::arguments::{Arguments, Color, Command, Output};
 use self::draw::Drawn;
@@ -44,11 +43,16 @@ const NOT_PRINTED: u8 = 3;
 
 /// Runs the command.
 pub fn main() -> ExitCode {
-    let arguments = match Arguments::try_parse() {
+    let arguments = match Arguments::read() {
         Ok(arguments) => arguments,
         Err(error) => {
             // Help and version are answers; everything else is wrong input. Nobody reads: nothing to do.
             let _ = error.print();
+            if error.use_stderr() && std::env::args().any(|argument| argument == "--json") {
+                let told = format!("{error}");
+                let first = told.lines().next().unwrap_or_default().trim_start_matches("error: ");
+                tell(&Failure::input(first));
+            }
             return ExitCode::from(if error.use_stderr() { WRONG_INPUT } else { 0 });
         }
     };
@@ -63,10 +67,19 @@ pub fn main() -> ExitCode {
             _ => ExitCode::from(status),
         },
         Err(failure) => {
-            let _ = write!(anstream::stderr().lock(), "{}", failure.text);
+            let _ = write!(anstream::stderr().lock(), "{}", failure.text());
+            if arguments.output.json {
+                tell(&failure);
+            }
             ExitCode::from(failure.status)
         }
     }
+}
+
+/// Prints a failure for a program, where its answer would be.
+fn tell(failure: &Failure) {
+    // The mistakes are told for people as well: that nobody reads here is no other failure.
+    let _ = writeln!(anstream::stdout().lock(), "{:#}", failure.json());
 }
 
 /// The answer's text and the exit status.

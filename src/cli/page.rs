@@ -6,6 +6,7 @@ use std::prelude::rust_2024::*;
 use anstyle::{AnsiColor, Style};
 use comfy_table::{CellAlignment, ColumnConstraint, ContentArrangement, Table, Width, presets};
 
+use super::shown::shown;
 use super::wording::{UNBROKEN, Units};
 use crate::caution::Level;
 
@@ -83,7 +84,7 @@ impl Page {
         if !self.text.is_empty() {
             self.text.push('\n');
         }
-        self.text.push_str(&format!("{BOLD}{text}{BOLD:#}\n"));
+        self.text.push_str(&format!("{BOLD}{}{BOLD:#}\n", shown(text)));
     }
 
     /// A paragraph, wrapped.
@@ -207,7 +208,7 @@ impl Page {
         let margin = " ".repeat(indent);
         for line in table.lines() {
             // A number stays with its unit while the lines are set, and is plain text afterwards.
-            let line = line.replace(UNBROKEN, " ");
+            let line = shown(&line.replace(UNBROKEN, " "));
             let line = line.trim_end();
             self.text.push_str(if line.is_empty() { "" } else { &margin });
             self.text.push_str(&painted(line, levels));

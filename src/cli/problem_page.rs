@@ -5,6 +5,7 @@ use std::prelude::rust_2024::*;
 
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
 
+use super::shown::shown;
 use super::source::Source;
 use crate::shootfile::problem::Problem;
 
@@ -29,14 +30,29 @@ fn group<'a>(problem: &'a Problem, source: &'a Source) -> Group<'a> {
     group
 }
 
+/// A mistake of which nothing steers the terminal, whatever was quoted in it.
+fn for_terminal(problem: &Problem) -> Problem {
+    let mut clean = problem.clone();
+    clean.title = shown(&clean.title);
+    for (_, label) in clean.place.iter_mut().chain(&mut clean.also) {
+        *label = shown(label);
+    }
+    for line in clean.notes.iter_mut().chain(&mut clean.helps) {
+        *line = shown(line);
+    }
+    clean
+}
+
 /// All mistakes of a file as text, with colours for a terminal; whoever prints it takes them off where
 /// they don't belong. After a dozen the rest is only counted.
 pub(crate) fn render(problems: &[Problem], source: &Source) -> String {
     const MOST: usize = 12;
     let renderer = Renderer::styled();
     let mut text = String::new();
+    // Of the file's own lines the renderer takes care.
+    let source = &Source { name: shown(&source.name), ..source.clone() };
     for problem in problems.iter().take(MOST) {
-        text.push_str(&renderer.render(&[group(problem, source)]));
+        text.push_str(&renderer.render(&[group(&for_terminal(problem), source)]));
         text.push_str("\n\n");
     }
     if source.text.is_empty() {

@@ -10,7 +10,7 @@ use serde_json::{Value, json};
 
 use super::arguments::File;
 use super::failure::{Failure, NOT_AS_ASKED};
-use super::flags::{measured_angle, measured_length, pick_shot};
+use super::flags::{about_measured, measured_angle, measured_length, pick_shot};
 use super::page::{Page, left, right};
 use super::wording::{Units, decimals, degrees, percent};
 use super::{cautioned, load, write};
@@ -55,10 +55,10 @@ pub(crate) struct SetFlags {
     #[arg(long, value_parser = measured_length, value_name = "LENGTH±LENGTH")]
     sensor_distance: Option<Measurement>,
     /// Of the lens axis, by an inclinometer on the camera
-    #[arg(long, value_parser = measured_angle, value_name = "ANGLE±ANGLE", allow_hyphen_values = true)]
+    #[arg(long, value_parser = measured_angle, value_name = "ANGLE±ANGLE")]
     elevation: Option<Measurement>,
     /// Of the camera, by an inclinometer across it
-    #[arg(long, value_parser = measured_angle, value_name = "ANGLE±ANGLE", allow_hyphen_values = true)]
+    #[arg(long, value_parser = measured_angle, value_name = "ANGLE±ANGLE")]
     roll: Option<Measurement>,
     /// Add what was measured to the file's log; the file is exchanged whole, or left as it is
     #[arg(long)]
@@ -68,12 +68,27 @@ pub(crate) struct SetFlags {
     note: Option<String>,
 }
 
+impl SetFlags {
+    /// Each measurement under its option.
+    fn given(&self) -> [(&'static str, Option<Measurement>); 6] {
+        [
+            ("--sensor-height", self.sensor_height),
+            ("--aim-height-above-floor", self.aim_height_above_floor),
+            ("--horizontal-distance", self.horizontal_distance),
+            ("--sensor-distance", self.sensor_distance),
+            ("--elevation", self.elevation),
+            ("--roll", self.roll),
+        ]
+    }
+}
+
 /// Holds what was measured against the plan.
 pub(crate) fn set(page: &mut Page, flags: &SetFlags) -> Result<(Value, u8), Failure> {
     let file = load(flags.file.path.as_deref())?;
     let shot = pick_shot(&file, &flags.name)?;
     let (measured, roll, from_log) = measured(flags, &file, shot)?;
-    let on_set = on_set(&shot.brief.shot, &shot.brief.lens, &shot.plan, &measured, roll)?;
+    let on_set = on_set(&shot.brief.shot, &shot.brief.lens, &shot.plan, &measured, roll)
+        .map_err(|fault| about_measured(&fault, &flags.given()))?;
     print(page, shot, &on_set);
     if from_log {
         page.gap();

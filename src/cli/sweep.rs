@@ -16,7 +16,9 @@ use super::wording::{Units, column_degrees, degrees, f_number, factor, on_sensor
 use crate::brief::{Brief, Framing};
 use crate::caution::Level;
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
+use crate::fault::Fault;
 use crate::plan::{Plan, plan};
+use crate::range;
 use crate::shootfile::quantity;
 use crate::shootfile::unit::Dimension;
 use crate::shootfile::{NamedShot, ShootFile};
@@ -62,10 +64,10 @@ pub(crate) struct SweepFlags {
     #[arg(long, value_name = "NAME")]
     shot: Option<String>,
     /// First value
-    #[arg(long, value_name = "VALUE", allow_hyphen_values = true)]
+    #[arg(long, value_name = "VALUE")]
     from: Option<String>,
     /// Last value
-    #[arg(long, value_name = "VALUE", allow_hyphen_values = true)]
+    #[arg(long, value_name = "VALUE")]
     to: Option<String>,
     /// From one value to the next
     #[arg(long, value_name = "VALUE", conflicts_with = "steps")]
@@ -102,7 +104,11 @@ pub(crate) fn sweep(flags: &SweepFlags) -> Result<Swept, Failure> {
         Quantity::Lens => lenses(flags, &file, shot)?,
         _ => values(flags)?
             .into_iter()
-            .map(|value| varied(flags.quantity, shot, value))
+            .enumerate()
+            // Whatever lies outside a range does so at one of its ends.
+            .map(|(index, value)| {
+                varied(flags.quantity, shot, value, if index == 0 { "--from" } else { "--to" })
+            })
             .collect::<Result<_, _>>()?,
     };
     Ok(Swept { quantity: flags.quantity, shot: shot.name.clone(), rows })
@@ -118,25 +124,36 @@ fn lenses(flags: &SweepFlags, file: &ShootFile, shot: &NamedShot) -> Result<Vec<
     for name in file.gear.lenses.names() {
         let Some(lens) = file.gear.lenses.get(name) else { continue };
         let brief = Brief { lens, ..shot.brief };
-        let plan = plan(&brief)?;
+        let plan = plan(&brief).map_err(|fault| Failure::about(&fault, fault.field))?;
         rows.push(SweptRow { value: lens.focal_length_mm, lens: Some(name.into()), brief, plan });
     }
     rows.sort_by(|a, b| a.value.total_cmp(&b.value));
     Ok(rows)
 }
 
-fn varied(quantity: Quantity, shot: &NamedShot, value: f64) -> Result<SweptRow, Failure> {
+/// The shot at one value, which was given by `option`.
+fn varied(quantity: Quantity, shot: &NamedShot, value: f64, option: &str) -> Result<SweptRow, Failure> {
     let mut brief = shot.brief;
-    match quantity {
-        Quantity::Elevation => brief.shot.elevation_deg = value,
-        Quantity::FrameWidth => brief.shot.framing = Framing::FrameWidthMm(value),
+    let field = match quantity {
+        Quantity::Elevation => {
+            brief.shot.elevation_deg = value;
+            range::ELEVATION_DEG.field
+        }
+        Quantity::FrameWidth => {
+            brief.shot.framing = Framing::FrameWidthMm(value);
+            range::FRAME_WIDTH_MM.field
+        }
         Quantity::FocalLength | Quantity::Lens => {
             brief.lens.focal_length_mm = value;
             brief.lens.closest_focus_mm = None;
             brief.lens.largest_magnification = None;
+            range::FOCAL_LENGTH_MM.field
         }
-    }
-    Ok(SweptRow { value, lens: None, brief, plan: plan(&brief)? })
+    };
+    // What is refused besides is the file's own.
+    let refused =
+        |fault: Fault| Failure::about(&fault, if fault.field == field { option } else { fault.field });
+    Ok(SweptRow { value, lens: None, brief, plan: plan(&brief).map_err(refused)? })
 }
 
 /// The values of a sweep, each computed from the first, so that nothing adds up.

@@ -213,7 +213,10 @@ fn refused(key: &str, span: &Span, fault: &Fault, given: Option<f64>, meaning: &
     let unit = range::find(fault.field).map_or("", |range| range.unit);
     let dimension = Dimension::of(unit, fault.field);
     let allowed = bounds(fault.least, fault.most, dimension);
+    let bounded = fault.least.is_finite() || fault.most.is_finite();
     let label = match given {
+        // Of what no number gives no range can be told.
+        _ if !bounded => "no value will do here".into(),
         Some(value) if fault.kind != FaultKind::NotFinite => {
             format!("this is {} {}; expected {allowed}", plain(value), dimension.symbol())
         }

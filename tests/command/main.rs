@@ -4,6 +4,7 @@ mod answers;
 mod bits;
 mod log;
 mod mistakes;
+mod options;
 mod pages;
 mod run;
 mod shoot;

@@ -270,7 +270,7 @@ fn wrong_flags() {
     );
     refused(
         &run(&["sweep", "elevation", "--from", "0", "--to", "100", "--step", "50"]),
-        &["--elevation 100 deg is too large", "expected -60 to 90 deg"],
+        &["--to 100 deg is too large", "expected -60 to 90 deg"],
     );
     refused(
         &run(&["sweep", "elevation", "--from", "0", "--to", "90", "--step", "0.001"]),

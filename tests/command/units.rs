@@ -51,12 +51,7 @@ fn one_length_in_many_units() {
 
 #[test]
 fn one_mass_angle_moment_and_share_in_many_units() {
-    same(
-        "mass_kg",
-        "\"740 g\"",
-        &["0.90718474", "\"2 lb\"", "\"32 oz\"", "\"907.18474 g\""],
-        "soup",
-    );
+    same("mass_kg", "\"740 g\"", &["0.90718474", "\"2 lb\"", "\"32 oz\"", "\"907.18474 g\""], "soup");
     same("elevation_deg", "60", &["60", "60.0", "\"60°\"", "\"60 deg\"", "\"60 degrees\""], "soup");
     same(
         "rated_moment_n_m",

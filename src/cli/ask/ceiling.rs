@@ -35,7 +35,7 @@ pub(crate) struct CeilingFlags {
     #[arg(long, value_parser = length, value_name = "LENGTH")]
     clearance: Option<f64>,
     /// Elevation of the camera
-    #[arg(long, value_parser = angle, value_name = "ANGLE", allow_hyphen_values = true)]
+    #[arg(long, value_parser = angle, value_name = "ANGLE")]
     elevation: Option<f64>,
     /// Aim point above the floor
     #[arg(long, value_parser = length, value_name = "LENGTH")]
@@ -44,7 +44,7 @@ pub(crate) struct CeilingFlags {
     #[arg(long, value_parser = length, value_name = "LENGTH")]
     body_above: Option<f64>,
     /// Head's pivot below the socket
-    #[arg(long, value_parser = length, value_name = "LENGTH", allow_hyphen_values = true)]
+    #[arg(long, value_parser = length, value_name = "LENGTH")]
     pivot_below_socket: Option<f64>,
     #[command(flatten)]
     gear: GearFlags,

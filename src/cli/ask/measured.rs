@@ -9,7 +9,7 @@ use serde_json::json;
 
 use super::Answer;
 use crate::cli::failure::Failure;
-use crate::cli::flags::{GearFlags, measured_angle, measured_length};
+use crate::cli::flags::{GearFlags, about_measured, measured_angle, measured_length};
 use crate::cli::wording::{Units, decimals, degrees, magnification};
 use crate::tolerance::{Measured, Measurement, real_shot};
 
@@ -39,7 +39,7 @@ pub(crate) struct MeasuredFlags {
     #[arg(long, value_parser = measured_length, value_name = "LENGTH±LENGTH")]
     sensor_distance: Option<Measurement>,
     /// Of the lens axis, by an inclinometer on the camera
-    #[arg(long, value_parser = measured_angle, value_name = "ANGLE±ANGLE", allow_hyphen_values = true)]
+    #[arg(long, value_parser = measured_angle, value_name = "ANGLE±ANGLE")]
     elevation: Option<Measurement>,
     #[command(flatten)]
     gear: GearFlags,
@@ -66,7 +66,15 @@ pub(super) fn answer(flags: &MeasuredFlags, units: Units) -> Result<Answer, Fail
         _ => return Err(Failure::input("these measurements make none of the three sets; see --help")),
     };
     let gear = flags.gear.find()?;
-    let real = real_shot(&measured, &gear.lens()?, gear.used.width_mm)?;
+    let options = [
+        ("--sensor-height", flags.sensor_height),
+        ("--aim-height-above-floor", flags.aim_height_above_floor),
+        ("--horizontal-distance", flags.horizontal_distance),
+        ("--sensor-distance", flags.sensor_distance),
+        ("--elevation", flags.elevation),
+    ];
+    let real = real_shot(&measured, &gear.lens()?, gear.used.width_mm)
+        .map_err(|fault| about_measured(&fault, &options))?;
     let sure = |value: String, uncertainty: String| format!("{value} ± {uncertainty}");
     let mut pairs = vec![
         (
