@@ -23,7 +23,7 @@ pub fn run(data: &[u8]) {
     TALLY.count(reply["ok"].is_object());
     if let Some(mistakes) = reply["mistakes"].as_array() {
         assert!(!mistakes.is_empty(), "refused without a reason: {request}");
-        mistakes.iter().for_each(|mistake| well_told(mistake));
+        mistakes.iter().for_each(well_told);
         return;
     }
     assert!(reply["ok"].is_object(), "{text}");

@@ -27,10 +27,10 @@ impl Tally {
         (self.asked.load(Ordering::Relaxed), self.answered.load(Ordering::Relaxed))
     }
 
-    /// Prints the counts at every 2^12th call of `every`.
+    /// Prints the counts, ever more rarely.
     pub fn print_now_and_then(&self) {
         let (asked, answered) = self.so_far();
-        if asked.is_multiple_of(4096) && asked > 0 {
+        if asked >= 64 && (asked.is_power_of_two() || asked.is_multiple_of(65536)) {
             eprintln!("{}: {answered} of {asked} answered", self.name);
         }
     }

@@ -24,7 +24,7 @@ pub(super) fn call(c: &mut Call<'_>, function: usize, g: &Given) {
             ask!(
                 c,
                 UsedArea,
-                tablerig_used_area(camera = c.part(&g.camera), hold = c.code(2), aspect = aspect)
+                tablerig_used_area(camera = c.part(&g.camera), hold = c.code(2), shape = aspect)
             );
         }
         1 => ask!(c, f64, tablerig_blur_limit(camera = c.part(&g.camera))),

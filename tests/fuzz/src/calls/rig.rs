@@ -74,7 +74,7 @@ pub(super) fn call(c: &mut Call<'_>, function: usize, g: &Given) {
                 c,
                 Feet,
                 tablerig_feet(
-                    count = count,
+                    legs = count,
                     radius = c.number(g.support.foot_radius_mm),
                     first = c.number(45.0)
                 )
