@@ -15,8 +15,9 @@ fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/fuzz")
 }
 
-/// Runs a target's property on each file of its corpus, and says which file it fails on.
-fn replay(target: &str, run: fn(&[u8]), tally: &properties::tally::Tally) {
+/// Runs a target's property on each file of its corpus, and says which file it fails on. `least` is the share that is
+/// to be answered, in hundredths: a corpus of nothing but refusals shows little.
+fn replay(target: &str, run: fn(&[u8]), tally: &properties::tally::Tally, least: u64) {
     let mut files: Vec<PathBuf> = fs::read_dir(folder().join("corpus").join(target))
         .unwrap()
         .map(|entry| entry.unwrap().path())
@@ -32,27 +33,27 @@ fn replay(target: &str, run: fn(&[u8]), tally: &properties::tally::Tally) {
     let (asked, answered) = tally.so_far();
     println!("{target}: {} files, {answered} of {asked} answered", files.len());
     assert!(files.len() >= 30, "{target}: {} files", files.len());
-    assert!(answered * 10 >= asked * 3, "{target}: only {answered} of {asked} were answered");
+    assert!(answered * 100 >= asked * least, "{target}: only {answered} of {asked} were answered");
 }
 
 #[test]
 fn the_c_door() {
-    replay("c_door", properties::c_door::run, &properties::c_door::TALLY);
+    replay("c_door", properties::c_door::run, &properties::c_door::TALLY, 40);
 }
 
 #[test]
 fn the_planner() {
-    replay("planner", properties::planner::run, &properties::planner::TALLY);
+    replay("planner", properties::planner::run, &properties::planner::TALLY, 50);
 }
 
 #[test]
 fn the_shoot_file() {
-    replay("shoot_file", properties::shoot_file::run, &properties::shoot_file::TALLY);
+    replay("shoot_file", properties::shoot_file::run, &properties::shoot_file::TALLY, 15);
 }
 
 #[test]
 fn the_json_door() {
-    replay("json_door", properties::json_door::run, &properties::json_door::TALLY);
+    replay("json_door", properties::json_door::run, &properties::json_door::TALLY, 30);
 }
 
 /// The fuzzer's dictionary has every word of a shoot file and of a request. `TABLERIG_BLESS=1` writes it anew.
