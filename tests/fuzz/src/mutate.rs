@@ -143,8 +143,8 @@ fn tame(text: &str, chance: &mut Chance) -> String {
 /// A request with one to three of its values changed; `None` where it is no JSON.
 pub fn json(text: &str, chance: &mut Chance) -> Option<String> {
     match chance.below(6) {
-        0 => Some(tame(chance.one_of(SOUND), chance)),
-        1 | 2 => Some(tame(text, chance)),
+        0..=2 => Some(tame(chance.one_of(SOUND), chance)),
+        3 => Some(tame(text, chance)),
         _ => values(text, chance),
     }
 }
@@ -246,8 +246,8 @@ fn change_list(list: &mut Vec<Value>, chance: &mut Chance) {
 /// A shoot file with a line or two changed, or its edits.
 pub fn file(text: &str, chance: &mut Chance) -> String {
     match chance.below(6) {
-        0 => return tame(chance.one_of(SOUND_FILES), chance),
-        1 | 2 => return tame(text, chance),
+        0..=2 => return tame(chance.one_of(SOUND_FILES), chance),
+        3 => return tame(text, chance),
         _ => {}
     }
     let (text, edits) = text.split_once(EDITS).unwrap_or((text, "[]"));
