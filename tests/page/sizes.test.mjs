@@ -78,7 +78,7 @@ test("what is planted is found", async () => {
   await visit(PHONE, async (page) => {
     await page.evaluate(() => {
       document.querySelector("#undo").style.marginLeft = "-60px";
-      document.querySelector("#shot-title").style.cssText = "display: block; width: 500px";
+      document.querySelector("#shoot-title").style.cssText = "display: block; width: 500px";
       document.querySelector("#redo").style.cssText = "min-height: 10px; height: 10px; padding: 0";
     });
     const told = (await faults(page)).join("\n");
