@@ -34,26 +34,27 @@ const FLAGS = [
 export const launch = (flags = []) =>
   chromium.launch({ executablePath: process.env.TABLERIG_CHROMIUM ?? "/usr/bin/chromium", args: [...FLAGS, ...flags] });
 
-let browser;
-/** The one browser of this process. */
-export async function theBrowser() {
-  browser ??= await launch();
-  return browser;
+/** The browsers of this process, by their further flags. */
+const browsers = new Map();
+async function theBrowser(flags = []) {
+  const key = flags.join(" ");
+  if (!browsers.has(key)) browsers.set(key, await launch(flags));
+  return browsers.get(key);
 }
 export async function closeBrowser() {
-  await browser?.close();
-  browser = undefined;
+  for (const browser of browsers.values()) await browser.close();
+  browsers.clear();
 }
 
 /**
  * Opens the page and hands it to `body`; afterwards nothing bad may have happened that `body` did not await.
  * Options: those of a browser context; `prefix`, `served`; `before(context, page)` before the page is opened;
- * `wanted` (an expression for console lines and failures that belong to the test).
+ * `wanted` (an expression for console lines that belong to the test); `flags` of the browser.
  */
 export async function visit(options, body) {
-  const { prefix = "/", served: given, before, wanted, offline = false, ...context_ } = options;
+  const { prefix = "/", served: given, before, wanted, flags, ...context_ } = options;
   const served = given ?? (await serve(PAGE, prefix));
-  const context = await (await theBrowser()).newContext({ ...DESK, acceptDownloads: true, ...context_ });
+  const context = await (await theBrowser(flags)).newContext({ ...DESK, acceptDownloads: true, ...context_ });
   const heard = [];
   const requests = [];
   context.on("request", (request) => requests.push({ url: request.url(), method: request.method(), sent: request.postData() }));

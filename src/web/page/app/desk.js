@@ -1,7 +1,7 @@
 // The shoot on the desk: its text as a file, the same as an object, which shot is looked at, and what was before.
 
 import { keep } from "./keep.js";
-import { withValue } from "./oneshot.js";
+import { valueAt, withValue } from "./oneshot.js";
 
 const MOST_STEPS_BACK = 60;
 
@@ -90,12 +90,20 @@ export class Desk extends EventTarget {
   /** Writes what was taken into the text. Says whether comments stayed. */
   commit() {
     if (this.pending.length === 0) return true;
-    const edits = this.pending;
+    const edits = this.#writable(this.pending);
     this.pending = [];
+    if (edits.length === 0) return true;
     const { text, rest_kept: kept } = this.rig.ask("edit", { shoot: this.text, edits });
     this.#step(text);
     this.dispatchEvent(new Event("committed"));
     return kept;
+  }
+
+  /** Without what would be taken away and is not in the text: typed and cleared again before it was written. */
+  #writable(edits) {
+    if (edits.every(({ value }) => value !== null)) return edits;
+    const { shoot } = this.rig.ask("read", { shoot: this.text });
+    return edits.filter(({ path, value }) => value !== null || valueAt(shoot, path) !== undefined);
   }
 
   /** Changes the list of shots or of gear; throws where the result could not be planned, and then nothing has changed. */

@@ -127,7 +127,9 @@ export class Field {
 
   #sentence(mistake) {
     const typed = this.input instanceof HTMLSelectElement ? undefined : this.input.value.trim();
-    const told = mistakeInWords(mistake, typed);
+    const inWords = mistakeInWords(mistake, typed);
+    const name = label(this.listed.key);
+    const told = inWords.toLowerCase().includes(name.toLowerCase()) ? inWords : `${name}: ${inWords}`;
     const { sort, allowed } = this.listed;
     const ranged = typeof mistake.least === "number" || typeof mistake.most === "number";
     return !ranged && (sort === "number" || sort === "whole") ? `${told} Allowed: ${allowed}.` : told;

@@ -8,13 +8,18 @@ import { mistakeInWords } from "./words.js";
 const MOST_BYTES = 5_000_000;
 const TYPES = [{ description: "Shoot file", accept: { "application/toml": [".toml"], "application/json": [".json"] } }];
 
+/** No more mistakes than are read at once. */
+const MOST_TOLD = 12;
+
 /** What is wrong with a text, each with its line and column. */
 export function mistakesWithPlaces(mistakes) {
-  return mistakes.map((mistake) => {
+  const more = mistakes.length - MOST_TOLD;
+  const told = mistakes.slice(0, MOST_TOLD).map((mistake) => {
     const { line, column, path } = mistake;
     const where = line !== null ? `Line ${line}, column ${column}: ` : path.length > 0 ? `${path.join(".")}: ` : "";
     return where + mistakeInWords(mistake, undefined, true);
   });
+  return more > 0 ? [...told, `And ${more} more.`] : told;
 }
 
 export class Files {

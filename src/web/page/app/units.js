@@ -76,7 +76,8 @@ export function entryOf(typed, unit, kind, system) {
   if (!bare) return text;
   const plain = text.replace("−", "-").replace(",", ".");
   if (unit === "mm" && !IN_MM.has(kind)) return `${plain} ${system === "metric" ? "cm" : "in"}`;
-  return Number(plain);
+  // What is beyond numbers is refused with what was typed.
+  return Number.isFinite(Number(plain)) ? Number(plain) : text;
 }
 
 const SYMBOLS = { mm: " mm", deg: "°", kg: " kg", percent: " %", n_m: " N m", hz: " Hz", n: " N", min: " min", n_m2: " N m2", n_per_mm2: " N/mm2" };

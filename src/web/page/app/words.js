@@ -49,6 +49,9 @@ export function counted(cautions) {
   return told.length > 0 ? told.join(", ") : "no cautions";
 }
 
+/** A text of any length, as much of it as is read. */
+export const shortened = (text, most) => (text.length <= most ? text : `${text.slice(0, most)}…`);
+
 /** How quantities are written in a field. */
 const EXAMPLES = {
   length: "Write it with its unit: 60 cm, 600 mm, 24 in, 7 ft 10 in.",
@@ -58,7 +61,7 @@ const EXAMPLES = {
 
 const begun = (text) => text.charAt(0).toUpperCase() + text.slice(1);
 /** Keys of the shoot file, as the page calls them. */
-const asNamed = (text) => text.replace(/`?\b[a-z]+(?:_[a-z]+)+\b`?/g, (key) => label(key.replaceAll("`", ""))).replace(/`(name|note|hold|lens|camera|table|subject|support|bay|side|after|surface|backdrop)`/g, (_, key) => label(key));
+const asNamed = (text) => text.replace(/`?\b[a-z]+(?:_[a-z0-9]+)+\b`?/g, (key) => label(key.replaceAll("`", ""))).replace(/`(name|note|hold|lens|camera|table|subject|support|bay|side|after|surface|backdrop)`/g, (_, key) => label(key));
 /** What the library sets between backticks. */
 const quoted = (text) => text.replace(/`([^`]*)`/g, "“$1”");
 
@@ -75,17 +78,19 @@ function allowed({ least, most, unit }) {
  * A mistake of the library in words. In a form the fields have the page's names, and what was typed is told;
  * about a file's text the keys stay as they are written there.
  */
-export function mistakeInWords(mistake, typed, inFile = false) {
+export function mistakeInWords(mistake, entered, inFile = false) {
+  const typed = entered === undefined ? undefined : shortened(entered, 40);
   const { kind, sentence, label: hint, value, unit, helps } = mistake;
   const named = inFile ? quoted : (text) => quoted(asNamed(text));
   const range = allowed(mistake);
-  const parts = [begun(named(sentence))];
+  const parts = [shortened(begun(named(sentence)), 160)];
   if (value !== null && range !== null) parts.push(`given ${value}${unit ? ` ${unit.replaceAll("_", " ")}` : ""}, allowed ${range}`);
   else {
-    if (hint && hint !== "to be given here") parts.push(named(hint));
+    if (hint && hint !== "to be given here") parts.push(shortened(named(hint), 160));
     if (typed && !parts.join(" ").includes(typed)) parts.push(`given “${typed}”`);
   }
   const quantity = kind === "no_quantity" && !inFile ? /an? (length|angle|mass)/.exec(sentence)?.[1] : undefined;
-  const help = quantity !== undefined ? EXAMPLES[quantity] : helps.filter((text) => !text.includes("`tablerig ")).map((text) => `${begun(named(text))}.`)[0];
-  return `${parts.join(": ")}.${help === undefined ? "" : ` ${help}`}`;
+  const help = quantity !== undefined ? EXAMPLES[quantity] : helps.filter((text) => !text.includes("`tablerig ")).map((text) => `${shortened(begun(named(text)), 160)}.`)[0];
+  const told = parts.join(": ");
+  return `${told}${/[.?!]$/.test(told) ? "" : "."}${help === undefined ? "" : ` ${help}`}`;
 }
