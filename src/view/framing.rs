@@ -47,18 +47,23 @@ pub fn frame_width_for_fill(
         };
         Some(frame_width_mm * (filled / share))
     };
-    let (mut low, mut high) = (range::FRAME_WIDTH_MM.least, range::FRAME_WIDTH_MM.most);
-    let too_large = |width: f64| matches!(asked(width), Some(asked) if asked < width);
-    if !too_large(high) || too_large(low) {
+    let (narrowest, widest) = (range::FRAME_WIDTH_MM.least, range::FRAME_WIDTH_MM.most);
+    // Refused, with the shares that the frame widths from `from_mm` on give.
+    let none = |from_mm: f64| {
         let field = match fill {
             Fill::Width => range::FILL_WIDTH,
             Fill::Height => range::FILL_HEIGHT,
         };
         let share_at = |width: f64| asked(width).map_or(f64::INFINITY, |asked| share * (asked / width));
-        let (least, most) = (share_at(high).larger(field.least), share_at(low).smaller(field.most));
+        let (least, most) = (share_at(widest).larger(field.least), share_at(from_mm).smaller(field.most));
         // Something seen edge-on fills nothing: then no share is allowed, and no range is named.
         let (least, most) = if least <= most { (least, most) } else { (f64::NEG_INFINITY, f64::INFINITY) };
-        return Err(Fault { least, most, ..field.fault(FaultKind::NoFrameWidth, share) });
+        Err(Fault { least, most, ..field.fault(FaultKind::NoFrameWidth, share) })
+    };
+    let (mut low, mut high) = (narrowest, widest);
+    let too_large = |width: f64| matches!(asked(width), Some(asked) if asked < width);
+    if !too_large(high) || too_large(low) {
+        return none(narrowest);
     }
     // Secant on W - asked(W), held inside the bracket; halving the ratio of the bracket where the secant
     // leaves it or the subject reaches the pupil.
@@ -89,7 +94,12 @@ pub fn frame_width_for_fill(
         }
         width = next;
     }
-    Ok(width)
+    // Where the subject reaches the pupil before it fills enough, the search ends at that jump; elsewhere it ends
+    // within the rounding of the outline, far under a millionth.
+    match asked(width) {
+        Some(asked) if (asked - width).abs() <= 1e-6 * width => Ok(width),
+        _ => none(high),
+    }
 }
 
 /// The largest frame width that keeps camera and pivot under a ceiling (its clearance already taken off),

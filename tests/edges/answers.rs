@@ -1,14 +1,14 @@
 //! Answers and bounds of the questions beside a plan, each against what can be reckoned on paper.
 
 use tablerig::advice::elevation_for_contents_deg;
-use tablerig::brief::{Brief, Shot};
+use tablerig::brief::{Brief, Framing, Shot};
 use tablerig::fault::FaultKind;
 use tablerig::optics::inverse::{focal_length_for, magnification_at, viewpoint};
 use tablerig::optics::lens::Lens;
 use tablerig::optics::sensor::UsedArea;
 use tablerig::plan::plan;
 use tablerig::range;
-use tablerig::scene::subject::Vessel;
+use tablerig::scene::subject::{Shape, Vessel};
 use tablerig::vector::Point;
 use tablerig::view::framing::largest_frame_width_mm;
 use tablerig::view::pose::Orientation;
@@ -113,6 +113,24 @@ fn contents_come_into_sight_over_the_rim() {
     assert!((elevation_for_contents_deg(&vessel, 1.0) - 90.0).abs() < 1e-5);
     let full = Vessel { contents_below_rim_mm: 0.0, ..vessel };
     assert_eq!(elevation_for_contents_deg(&full, 0.0), 0.0);
+}
+
+/// A flat thing seen from its edge fills no height at any width: closer by, the pupil only comes to stand in it.
+#[test]
+fn what_fills_nothing_has_no_frame_width() {
+    let mut brief = slanting();
+    brief.shot.elevation_deg = 0.0;
+    brief.shot.aim_height_mm = Some(0.0);
+    brief.shot.framing = Framing::FillHeight(0.5);
+    brief.subject.shape = Shape::Box { width_mm: 400.0, depth_mm: 300.0 };
+    brief.subject.height_mm = 0.0;
+    let fault = plan(&brief).unwrap_err();
+    assert_eq!(fault.kind, FaultKind::NoFrameWidth);
+    assert_eq!(fault.field, "shot.fill_height");
+    brief.shot.framing = Framing::FillWidth(0.5);
+    let filled = plan(&brief).unwrap().outline.unwrap().fill_width;
+    // The search ends within the rounding of the outline.
+    assert!((filled - 0.5).abs() < 1e-12);
 }
 
 #[test]
