@@ -3,7 +3,7 @@
 
 use super::lens::Lens;
 use crate::fault::{Fault, FaultKind};
-use crate::number::{Extremes, sqrt, square};
+use crate::number::{sqrt, square};
 use crate::range;
 
 /// A viewpoint: from where a picture is seen, and how much it takes in. The same viewpoint gives the same
@@ -101,26 +101,19 @@ pub(crate) fn magnification_within(lens: &Lens, sensor_distance_mm: f64) -> Resu
     if sensor_distance_mm < closest {
         return Err(no_focus(closest));
     }
-    // D falls from infinity to the closest focus as m grows to M (the lens's check): Newton's method on
-    // m D(m) - m d, held inside the bracket by halving.
+    // D falls from infinity to the closest focus as m grows to M (the lens's check): m D(m) - m d changes its sign
+    // once, and halving finds where, to the last digit.
     let slope = lens.focal_length_slope_mm(0.0);
-    let value = |m: f64| (f + slope * m) * square(1.0 + m) - d * m;
     let (mut low, mut high) = (0.0, largest);
-    let mut m = (f / d).smaller(largest);
-    for _ in 0..80 {
-        let at = value(m);
-        if at > 0.0 {
+    loop {
+        let m = 0.5 * (low + high);
+        if m <= low || m >= high {
+            return Ok(high);
+        }
+        if (f + slope * m) * square(1.0 + m) > d * m {
             low = m;
         } else {
             high = m;
         }
-        let derivative = slope * square(1.0 + m) + 2.0 * (f + slope * m) * (1.0 + m) - d;
-        let next = m - at / derivative;
-        let next = if next > low && next < high { next } else { 0.5 * (low + high) };
-        if next == m || high - low <= 1e-16 * high {
-            break;
-        }
-        m = next;
     }
-    Ok(m)
 }
