@@ -163,10 +163,15 @@ def unviable(tree, messages):
         if message["reason"] != "compiler-message" or message["message"]["level"] != "error":
             continue
         numbers = set()
-        for span in message["message"]["spans"]:
+        # Where the mistake is first; what it is at odds with only where that is in no mutant.
+        for span in sorted(message["message"]["spans"], key=lambda span: not span["is_primary"]):
+            if numbers:
+                break
             rows = (tree / span["file_name"]).read_text().split("\n") if (tree / span["file_name"]).exists() else []
             marks = (re.match(r"/\*MUTANT (\d+)\*/", row) for row in reversed(rows[: span["line_start"]]))
-            numbers |= {int(mark.group(1)) for mark in marks if mark and not numbers}
+            nearest = next((mark for mark in marks if mark), None)
+            if nearest:
+                numbers.add(int(nearest.group(1)))
         if not numbers and message["message"]["spans"]:
             sys.exit(message["message"]["rendered"])
         found |= numbers
