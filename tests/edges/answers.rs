@@ -133,6 +133,22 @@ fn what_fills_nothing_has_no_frame_width() {
     assert!((filled - 0.5).abs() < 1e-12);
 }
 
+/// Half a millimetre fills at most half of the narrowest frame, and a little more: so near, it looms.
+#[test]
+fn the_most_share_told_just_does() {
+    let fill = |share: f64| {
+        let mut brief = overhead();
+        brief.shot.framing = Framing::FillWidth(share);
+        brief.subject.shape = Shape::Round { diameter_mm: 0.5 };
+        plan(&brief)
+    };
+    let fault = fill(0.9).unwrap_err();
+    assert_eq!(fault.kind, FaultKind::NoFrameWidth);
+    assert!(fault.least <= 0.01 && fault.most < 0.9);
+    assert!(fill(fault.most * 0.999).is_ok());
+    assert_eq!(fill(fault.most * 1.001).unwrap_err().kind, FaultKind::NoFrameWidth);
+}
+
 #[test]
 fn the_pupils_own_plane_has_no_picture() {
     let plan = plan(&overhead()).unwrap();
