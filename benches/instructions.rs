@@ -3,10 +3,14 @@
 
 #![allow(missing_docs)]
 
-#[allow(dead_code, reason = "each bench uses its part")]
-mod c_set;
+#[path = "../tests/door/memory.rs"]
+#[allow(dead_code, reason = "each file uses its part")]
+mod memory;
 #[allow(dead_code, reason = "each bench uses its part")]
 mod mix;
+#[path = "../tests/door/set.rs"]
+#[allow(dead_code, reason = "each file uses its part")]
+mod set;
 #[path = "../tests/workshop/mod.rs"]
 mod workshop;
 
@@ -94,8 +98,8 @@ fn planned(brief: Brief) -> Box<dyn FnMut()> {
 }
 
 fn through_c() -> Box<dyn FnMut()> {
-    let set: &'static c_set::Set = Box::leak(Box::new(c_set::Set::new(&workshop::overhead())));
-    let (brief, mut out) = (set.brief(), c_set::empty());
+    let set: &'static set::Set = Box::leak(Box::new(set::Set::new(&workshop::overhead())));
+    let (brief, mut out) = (set.brief(), set::empty_plan());
     Box::new(move || {
         // SAFETY: a brief with its parts, which stay, a plan of its size, no fault.
         black_box(unsafe { tablerig_plan(black_box(&brief), &raw mut out, std::ptr::null_mut()) });
@@ -103,9 +107,9 @@ fn through_c() -> Box<dyn FnMut()> {
 }
 
 fn batch_through_c() -> Box<dyn FnMut()> {
-    let sets: &'static [c_set::Set] = Box::leak(mix::briefs(1000).iter().map(c_set::Set::new).collect());
-    let briefs: Vec<_> = sets.iter().map(c_set::Set::brief).collect();
-    let (mut out, mut statuses) = (vec![c_set::empty(); briefs.len()], vec![0; briefs.len()]);
+    let sets: &'static [set::Set] = Box::leak(mix::briefs(1000).iter().map(set::Set::new).collect());
+    let briefs: Vec<_> = sets.iter().map(set::Set::brief).collect();
+    let (mut out, mut statuses) = (vec![set::empty_plan(); briefs.len()], vec![0; briefs.len()]);
     Box::new(move || {
         // SAFETY: arrays of as many elements as are told, the briefs' parts stay.
         black_box(unsafe {

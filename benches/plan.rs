@@ -6,13 +6,18 @@
 
 #![allow(missing_docs)]
 
-mod c_set;
 #[allow(dead_code, unused_imports, reason = "each bench uses its part")]
 mod floor;
+#[path = "../tests/door/memory.rs"]
+#[allow(dead_code, reason = "each file uses its part")]
+mod memory;
 #[allow(dead_code, reason = "each bench uses its part")]
 mod mix;
 #[allow(dead_code, reason = "each bench uses its part")]
 mod parts;
+#[path = "../tests/door/set.rs"]
+#[allow(dead_code, reason = "each file uses its part")]
+mod set;
 #[path = "../tests/workshop/mod.rs"]
 mod workshop;
 
@@ -72,9 +77,9 @@ fn batch_in_rust(bencher: Bencher, count: usize) {
 
 #[divan::bench(args = [1, 1000, 1_000_000], max_time = 10)]
 fn batch_through_c(bencher: Bencher, count: usize) {
-    let sets: Vec<_> = mix::briefs(count).iter().map(c_set::Set::new).collect();
-    let briefs: Vec<_> = sets.iter().map(c_set::Set::brief).collect();
-    let mut plans = vec![c_set::empty(); WINDOW.min(count)];
+    let sets: Vec<_> = mix::briefs(count).iter().map(set::Set::new).collect();
+    let briefs: Vec<_> = sets.iter().map(set::Set::brief).collect();
+    let mut plans = vec![set::empty_plan(); WINDOW.min(count)];
     let mut statuses = vec![0; WINDOW.min(count)];
     bencher.counter(ItemsCount::new(count)).bench_local(|| {
         for briefs in briefs.chunks(WINDOW) {
@@ -97,9 +102,9 @@ fn batch_through_c(bencher: Bencher, count: usize) {
 
 #[divan::bench]
 fn one_through_c(bencher: Bencher) {
-    let set = c_set::Set::new(&workshop::overhead());
+    let set = set::Set::new(&workshop::overhead());
     let brief = set.brief();
-    let (mut out, mut fault) = (c_set::empty(), Fault::ZERO);
+    let (mut out, mut fault) = (set::empty_plan(), Fault::ZERO);
     // SAFETY: a brief with its parts, a plan of its size, a fault.
     bencher.bench_local(|| unsafe { tablerig_plan(black_box(&brief), &raw mut out, &raw mut fault) });
 }

@@ -6,10 +6,15 @@
 
 #![allow(missing_docs)]
 
-mod c_set;
 mod floor;
+#[path = "../tests/door/memory.rs"]
+#[allow(dead_code, reason = "each file uses its part")]
+mod memory;
 mod mix;
 mod parts;
+#[path = "../tests/door/set.rs"]
+#[allow(dead_code, reason = "each file uses its part")]
+mod set;
 mod turns;
 #[path = "../tests/workshop/mod.rs"]
 mod workshop;
@@ -163,11 +168,11 @@ fn part_by_part(table: &Table, cases: &[Case], turns: usize) {
 /// The same briefs through Rust and through C, one call each and as a batch.
 fn through_c(table: &Table, briefs: &[Brief], turns: usize) {
     let count = briefs.len();
-    let sets: Vec<_> = briefs.iter().map(c_set::Set::new).collect();
-    let asked: Vec<_> = sets.iter().map(c_set::Set::brief).collect();
+    let sets: Vec<_> = briefs.iter().map(set::Set::new).collect();
+    let asked: Vec<_> = sets.iter().map(set::Set::brief).collect();
     let mut plans: Vec<Planned> = briefs.iter().map(plan).collect();
-    let mut out = vec![c_set::empty(); count];
-    let mut batch = vec![c_set::empty(); count];
+    let mut out = vec![set::empty_plan(); count];
+    let mut batch = vec![set::empty_plan(); count];
     let mut statuses = vec![0; count];
     let timed = in_turns(
         turns,
