@@ -768,7 +768,8 @@ typedef struct TablerigFault {
     double value;
     /**
      * The least value that would have been accepted, the other fields being as they are; minus infinity
-     * where there is no least.
+     * where there is no least. Never over `most`: where nothing would be accepted, no range is named
+     * (minus infinity to infinity), but for NO_ROOM_UNDER_CEILING, whose least is the ceiling it would take.
      */
     double least;
     /** The most that would have been accepted; infinity where there is no most. */

@@ -59,7 +59,9 @@ pub struct Fault {
     /// The value that was given.
     #[cfg_attr(feature = "text", serde(serialize_with = "crate::number::number_or_infinite"))]
     pub value: f64,
-    /// The least value that would have been accepted, the other fields being as they are.
+    /// The least value that would have been accepted, the other fields being as they are. Never over `most`:
+    /// where nothing would be accepted, no range is named (minus infinity to infinity), but for
+    /// [`FaultKind::NoRoomUnderCeiling`], whose least is the ceiling it would take.
     #[cfg_attr(feature = "text", serde(serialize_with = "crate::number::number_or_infinite"))]
     pub least: f64,
     /// The most that would have been accepted.

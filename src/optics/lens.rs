@@ -114,12 +114,14 @@ impl Lens {
         } else {
             (FaultKind::FocalLengthGrows, grows)
         };
-        let fault = |kind| Fault {
-            kind,
-            field: range::CLOSEST_FOCUS_MM.field,
-            value: closest_mm,
-            least: self.principal_separation_mm,
-            most,
+        let fault = |kind| {
+            // A lens that no closest focus would suit has no range to name.
+            let (least, most) = if self.principal_separation_mm <= most {
+                (self.principal_separation_mm, most)
+            } else {
+                (f64::NEG_INFINITY, f64::INFINITY)
+            };
+            Fault { least, most, ..range::CLOSEST_FOCUS_MM.fault(kind, closest_mm) }
         };
         if closest_mm <= self.principal_separation_mm {
             return Err(fault(FaultKind::NoFocalLengthAtClosestFocus));

@@ -128,8 +128,11 @@ pub fn largest_frame_width_mm(
     let body = camera.body_behind_mm * se + camera.body_above_mm * ce;
     let pivot = -camera.socket_ahead_mm * se - (camera.socket_below_mm + pivot_below_socket_mm) * ce;
     let over_sensor = body.larger(pivot);
-    let no_room =
-        |least: f64| Fault { least, ..range::CEILING_MM.fault(FaultKind::NoRoomUnderCeiling, ceiling) };
+    let no_room = |least: f64| {
+        // Higher than any ceiling that may be given: what it would take is told all the same.
+        let most = if least <= range::CEILING_MM.most { range::CEILING_MM.most } else { f64::INFINITY };
+        Fault { least, most, ..range::CEILING_MM.fault(FaultKind::NoRoomUnderCeiling, ceiling) }
+    };
     if se <= 0.0 {
         // Level, the height does not depend on the distance; from below it falls with it, and the least
         // height of all distances has no bound.

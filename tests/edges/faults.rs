@@ -239,3 +239,27 @@ fn no_viewpoint_and_no_room_from_every_side() {
     // A viewpoint so near that the lens would be shorter than any.
     assert_eq!(focal_length_for(1.0, 600.0, 36.0, 1.0).unwrap_err().kind, FaultKind::NoFocalLength);
 }
+
+/// Where nothing would be accepted, no empty range is told: its least would lie over its most.
+#[test]
+fn a_range_that_would_be_empty_is_not_told() {
+    // At 20 times life size no closest focus keeps the distance falling all the way.
+    let fault = published(300.0, 20.0).unwrap();
+    assert_eq!(
+        (fault.kind, fault.least, fault.most),
+        (FaultKind::FocusTurnsBack, f64::NEG_INFINITY, f64::INFINITY)
+    );
+    assert!((1..100_000).step_by(7).all(|closest| published(f64::from(closest), 20.0).is_some()));
+    // Looking straight down on a table at 99.9 m: even the highest ceiling that may be given, 100 m, is too low.
+    let at = Orientation::new(90.0, 0.0);
+    let used = UsedArea { width_mm: 36.0, height_mm: 24.0 };
+    let under =
+        |ceiling: f64| largest_frame_width_mm(ceiling, 99900.0, &at, &lens(50.0), &used, &camera(), 90.0);
+    let fault = under(2600.0).unwrap_err();
+    // 4f at life size, and 40 of body behind.
+    assert_eq!(
+        (fault.kind, fault.least, fault.most),
+        (FaultKind::NoRoomUnderCeiling, 100_140.0, f64::INFINITY)
+    );
+    assert_eq!(under(100_000.0).unwrap_err().least, fault.least);
+}

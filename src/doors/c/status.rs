@@ -91,7 +91,8 @@ pub struct Fault {
     /// The value that was given; 0 where the fault is not about a number.
     pub value: f64,
     /// The least value that would have been accepted, the other fields being as they are; minus infinity
-    /// where there is no least.
+    /// where there is no least. Never over `most`: where nothing would be accepted, no range is named
+    /// (minus infinity to infinity), but for NO_ROOM_UNDER_CEILING, whose least is the ceiling it would take.
     pub least: f64,
     /// The most that would have been accepted; infinity where there is no most.
     pub most: f64,

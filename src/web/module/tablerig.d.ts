@@ -1069,7 +1069,7 @@ export interface Fault {
   field: string;
   /** The value that was given. */
   value: number | Infinite;
-  /** The least value that would have been accepted, the other fields being as they are. */
+  /** The least value that would have been accepted, the other fields being as they are. Never over `most`: where nothing would be accepted, no range is named (minus infinity to infinity), but for `FaultKind::NoRoomUnderCeiling`, whose least is the ceiling it would take. */
   least: number | Infinite;
   /** The most that would have been accepted. */
   most: number | Infinite;
