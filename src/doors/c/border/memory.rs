@@ -95,6 +95,20 @@ pub(crate) unsafe fn all_zero<T>(pointer: *const T, from: usize, to: usize) -> b
     (from..to).all(|at| unsafe { pointer.cast::<u8>().add(at).read() } == 0)
 }
 
+/// False where no number of a value can be NaN. All of it is looked at as floats, several at once, which may take
+/// whole numbers for one: true asks for a look at each number by itself.
+pub(crate) fn may_hold_nan<T: Plain>(value: &T) -> bool {
+    // Where a float may stand between two places of eight bytes, this look could miss it.
+    if align_of::<f64>() != 8 || align_of::<T>() != 8 {
+        return true;
+    }
+    // SAFETY: as many whole floats as the value is long, at its address, which fits them; plain memory has no
+    // padding, and every pattern of bits is a float.
+    let floats =
+        unsafe { core::slice::from_raw_parts((&raw const *value).cast::<f64>(), size_of::<T>() / 8) };
+    floats.iter().fold(false, |found, float| found | float.is_nan())
+}
+
 /// Writes the first `bytes` of a value.
 ///
 /// # Safety

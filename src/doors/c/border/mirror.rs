@@ -18,11 +18,6 @@ pub unsafe trait Plain: Copy {
 
     /// The name and value of the first number that is bad, if any; `name` is that of a bare number.
     fn find(&self, name: Name, bad: fn(f64) -> bool) -> Option<(Name, f64)>;
-
-    /// Whether some number is none.
-    fn has_nan(&self) -> bool {
-        self.find(name!("number"), f64::is_nan).is_some()
-    }
 }
 
 /// A C value that a result of the library turns into.
@@ -92,11 +87,6 @@ unsafe impl Plain for f64 {
     fn find(&self, name: Name, bad: fn(f64) -> bool) -> Option<(Name, f64)> {
         if bad(*self) { Some((name, *self)) } else { None }
     }
-
-    #[inline]
-    fn has_nan(&self) -> bool {
-        self.is_nan()
-    }
 }
 
 macro_rules! whole {
@@ -107,11 +97,6 @@ macro_rules! whole {
 
             fn find(&self, _: Name, _: fn(f64) -> bool) -> Option<(Name, f64)> {
                 None
-            }
-
-            #[inline]
-            fn has_nan(&self) -> bool {
-                false
             }
         }
     )+};
@@ -124,12 +109,6 @@ unsafe impl<T: Plain, const N: usize> Plain for [T; N] {
 
     fn find(&self, name: Name, bad: fn(f64) -> bool) -> Option<(Name, f64)> {
         self.iter().find_map(|element| element.find(name, bad))
-    }
-
-    #[inline]
-    fn has_nan(&self) -> bool {
-        // No early way out, so that several are looked at together.
-        self.iter().fold(false, |found, element| found | element.has_nan())
     }
 }
 
@@ -280,11 +259,6 @@ macro_rules! plain {
                     }
                 )+
                 None
-            }
-
-            #[inline]
-            fn has_nan(&self) -> bool {
-                false $(| $crate::doors::c::border::mirror::Plain::has_nan(&self.$field))+
             }
         }
 
