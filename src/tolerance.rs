@@ -107,14 +107,11 @@ pub fn tolerance(
 /// the two distances hardly differ.
 fn distance_change_mm(lens: &Lens, m: f64, (to, change): (f64, f64)) -> f64 {
     let (focal_length, _) = lens.focal_length_at(to);
-    let growth = lens.focal_length_slope_mm(m.larger(to)) * change;
     let (here, _) = lens.focal_length_at(m);
+    let slope = lens.focal_length_slope_mm(m.smaller(to));
     // Across the closest focus the focal length stops changing.
-    let growth = if lens.focal_length_slope_mm(m.smaller(to)) * change == growth {
-        growth
-    } else {
-        focal_length - here
-    };
+    let stops = lens.focal_length_slope_mm(m.larger(to)) != slope;
+    let growth = if stops { focal_length - here } else { slope * change };
     focal_length * change * (1.0 - 1.0 / (m * to)) + growth * square(1.0 + m) / m
 }
 

@@ -264,7 +264,7 @@ pub fn support_in_picture(
     for beside in [-support.column_radius_mm, 0.0, support.column_radius_mm] {
         let foot = foot.beside(beside);
         let length = |from: f64, to: f64| {
-            let (start, end) = view.part_in_frame(&foot.along(&upright, from), &foot.along(&upright, to));
+            let (start, end) = view.part_in_frame(&foot.higher(&upright, from), &foot.higher(&upright, to));
             if from < to && start < end { (end - start) * (to - from) } else { 0.0 }
         };
         let all = length(0.0, top);

@@ -62,7 +62,7 @@ pub fn frame_width_for_fill(
     };
     let (mut low, mut high) = (narrowest, widest);
     let too_large = |width: f64| matches!(asked(width), Some(asked) if asked < width);
-    if !too_large(high) || too_large(low) {
+    if !too_large(high) {
         return none(narrowest);
     }
     // Secant on W - asked(W), held inside the bracket; halving the ratio of the bracket where the secant
@@ -89,7 +89,7 @@ pub fn frame_width_for_fill(
         };
         let next = if next > low && next < high { next } else { middle };
         before = Some((width, over));
-        if over == 0.0 || (next - width).abs() <= 1e-15 * width || high - low <= 1e-15 * high {
+        if over == 0.0 || (next - width).abs() <= 1e-15 * width {
             break;
         }
         width = next;

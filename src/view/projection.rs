@@ -46,14 +46,11 @@ impl Seen {
         Seen { right: self.right + right, ..*self }
     }
 
-    /// The place so far from here along a direction given in the same coordinates.
+    /// The place so much higher, given the upward direction in the same coordinates: no part of it lies to
+    /// the right.
     #[inline]
-    pub(crate) fn along(&self, direction: &Seen, distance: f64) -> Seen {
-        Seen {
-            right: self.right + distance * direction.right,
-            up: self.up + distance * direction.up,
-            depth: self.depth + distance * direction.depth,
-        }
+    pub(crate) fn higher(&self, upright: &Seen, by: f64) -> Seen {
+        Seen { up: self.up + by * upright.up, depth: self.depth + by * upright.depth, ..*self }
     }
 
     #[inline]
@@ -88,7 +85,7 @@ fn sides_of(corners: &[Seen; 4]) -> [Seen; 4] {
 /// Enough for a quadrilateral cut by the four sides of the frame.
 const MOST_CORNERS: usize = 8;
 
-/// A convex polygon inside the frame.
+/// A convex polygon inside the frame, in its plane: all corners lie equally deep.
 #[derive(Clone, Copy, Debug)]
 struct Polygon {
     corners: [Seen; MOST_CORNERS],
@@ -118,7 +115,7 @@ impl Polygon {
                 kept.push(Seen {
                     right: before.right + t * (corner.right - before.right),
                     up: before.up + t * (corner.up - before.up),
-                    depth: before.depth + t * (corner.depth - before.depth),
+                    ..before
                 });
             }
             if corner_inside >= 0.0 {

@@ -147,6 +147,11 @@ fn a_near_edge_hides_alike_from_every_side() {
         let hidden = sunk(bearing, &|_| ()).unwrap();
         assert!((hidden / front - 1.0).abs() < 1e-12, "{bearing}: {hidden} {front}");
     }
+    // Of a low subject no more is hidden than there is: 3 mm, where more of a taller one is.
+    let tall = |height: f64| move |brief: &mut Brief| brief.subject.height_mm = height;
+    let more = sunk(0.0, &tall(400.0)).unwrap();
+    assert!(more > 3.0);
+    assert_eq!(sunk(0.0, &tall(3.0)), Some(3.0));
     // From within its legs no edge is before the subject.
     let under = |brief: &mut Brief| {
         (brief.table.width_mm, brief.table.depth_mm) = (9000.0, 9000.0);

@@ -14,7 +14,7 @@ use tablerig::rig::support::Boom;
 use tablerig::rig::weights::{RigState, loads};
 use tablerig::scene::subject::Vessel;
 use tablerig::vector::Point;
-use tablerig::view::projection::View;
+use tablerig::view::projection::{PicturePoint, View};
 
 use crate::workshop::{overhead, slanting, stand};
 
@@ -178,15 +178,30 @@ fn parts_of_a_rig_asked_alone_say_what_the_plan_says() {
     }
 }
 
+/// A line of sight that runs level meets no level plane, above the pupil or under it.
+#[test]
+fn a_level_line_of_sight_meets_nothing() {
+    let mut brief = slanting();
+    (brief.shot.elevation_deg, brief.shot.aim_height_mm) = (0.0, Some(300.0));
+    let mut view = view_of(&plan(&brief).unwrap());
+    for forward in [0.0, -0.0] {
+        view.pose.forward.z = forward;
+        for z in [760.0, 1059.0, 1061.0, 5000.0] {
+            assert_eq!(view.cast_onto_level(PicturePoint { right_mm: 20.0, up_mm: 0.0 }, z), None, "{z}");
+        }
+    }
+}
+
 /// A shape covers the same picture whichever way round, and from whichever corner, it is told.
 #[test]
 fn a_shape_has_no_first_corner_and_no_sense() {
     for brief in [overhead(), slanting()] {
         let view = view_of(&plan(&brief).unwrap());
         let at = |x_mm, y_mm, z_mm| Point { x_mm, y_mm, z_mm };
-        // Inside the frame, cut by its sides, and reaching behind the camera.
-        for (x, y, z) in [(50.0, 40.0, 760.0), (330.0, 270.0, 700.0), (9000.0, 9000.0, 10.0)] {
-            let around = [at(-x, -y, z), at(x, -y, z), at(x, y, z), at(-x, y, z)];
+        // Inside the frame, cut by its sides, and reaching behind the camera; none of them its own mirror image.
+        for (x, y, z) in [(90.0, 80.0, 760.0), (330.0, 270.0, 700.0), (9000.0, 9000.0, 10.0)] {
+            let around =
+                [at(-0.3 * x, -0.5 * y, z), at(x, -y, z), at(0.6 * x, y, z), at(-0.2 * x, 0.7 * y, z)];
             let share = view.covered_share(around);
             assert!(share > 0.01, "{share}");
             for turn in 0..4 {

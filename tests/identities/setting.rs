@@ -4,6 +4,7 @@
 use proptest::prelude::*;
 use tablerig::brief::{Brief, Framing};
 use tablerig::optics::inverse::magnification_at;
+use tablerig::optics::lens::Lens;
 use tablerig::plan::Plan;
 use tablerig::tolerance::{Measured, Measurement, RealShot, real_shot};
 
@@ -83,6 +84,43 @@ fn at_and_above_life_size_there_is_still_room() {
         for room in [set.up_mm, set.down_mm, set.away_mm, set.closer_mm] {
             // At life size itself nothing is nearer.
             assert!(room > 0.0 || (room == 0.0 && magnification == 1.0), "{room} at {magnification}");
+        }
+    }
+}
+
+/// A lens whose closest focus and largest magnification are published comes nearer as far as that, beyond life
+/// size: there too what is allowed ends at a limit, on either side of the closest focus.
+#[test]
+fn a_published_lens_turns_back_at_its_largest_magnification() {
+    for magnification in [0.9, 0.999_999, 1.0, 1.5, 1.9] {
+        let mut brief = crate::workshop::overhead();
+        // Twice life size at 3.2 times the focal length, sensor to object.
+        brief.lens = Lens {
+            closest_focus_mm: Some(192.0),
+            largest_magnification: Some(2.0),
+            ..crate::workshop::lens(60.0)
+        };
+        brief.shot.framing = Framing::FrameWidthMm(36.0 / magnification);
+        brief.shot.elevation_deg = 40.0;
+        // Wider the limit is a real place; narrower than the largest magnification allows there is none.
+        let ends = magnification / (1.0 - brief.shot.frame_width_tolerance) < 2.0;
+        let plan = plan_of(&brief);
+        let (sin, cos) = 40.0_f64.to_radians().sin_cos();
+        let (d, set) = (plan.lens.sensor_distance_mm, plan.tolerance);
+        for (away, level, height) in [
+            (true, 0.0, set.up_mm),
+            (true, set.away_mm, 0.0),
+            (ends, 0.0, -set.down_mm),
+            (ends, -set.closer_mm, 0.0),
+        ] {
+            let place = (d * cos + level, d * sin + height);
+            // Where nothing ends it, it may come as near as the lens focuses.
+            let found = if away { off(&brief, &plan, place.0, place.1).unwrap() } else { 1.0 };
+            let nearest = place.0.hypot(place.1);
+            assert!(
+                (found - 1.0).abs() < 1e-9 && nearest > 192.0 * (1.0 - 1e-12),
+                "{magnification}: {found}"
+            );
         }
     }
 }
