@@ -1,11 +1,12 @@
-//! What a plan takes against what it cannot do without, through C against through Rust, a million against a thousand,
-//! two threads against one: each pair timed in turns within this process (a standard harness times one way after the
+//! What a plan takes against what it cannot do without, choosing and the text door likewise, through C against through
+//! Rust, a million against a thousand, two threads against one: each pair timed in turns within this process (a standard harness times one way after the
 //! other, and this machine is shared). Prints a table, and the same as tab-separated lines with `figures` as argument.
 //!
-//! Run with `cargo bench --features capi --bench ratios`. A million plans that are kept take 5 GB.
+//! Run with `cargo bench --features capi,text-door --bench ratios`. A million plans that are kept take 5 GB.
 
 #![allow(missing_docs)]
 
+mod asked;
 mod floor;
 #[path = "../tests/door/memory.rs"]
 #[allow(dead_code, reason = "each file uses its part")]
@@ -300,6 +301,8 @@ fn main() {
         against_floor(&table, name, &cases, turns);
     }
     part_by_part(&table, &cases, turns);
+    asked::choosing(&table, turns);
+    asked::by_text(&table, turns / 2);
     through_c(&table, &mixed, turns);
     two_threads(&table, &mix::briefs(8000), turns / 2);
     growing(&table, &mix::briefs(if has("short") { 20_000 } else { 1_000_000 }), 5);

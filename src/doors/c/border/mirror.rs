@@ -5,7 +5,7 @@
 //! numbers and the proof that no padding hides in the struct come from that line. A field left out of it
 //! does not compile.
 
-use super::refusal::{Name, Refusal, name};
+use super::refusal::{Name, Refusal};
 use crate::doors::c::status::Status;
 
 /// Plain memory: whole numbers, `f64`s, and structs and arrays of these.
