@@ -236,15 +236,19 @@ fn print(page: &mut Page, shot: &NamedShot, on_set: &OnSet) {
     page.list(&corrections(&on_set.correction, units));
 }
 
+/// Less than this no tape shows.
+const TAPE_MM: f64 = 0.5;
+
 /// How to move the camera, in words.
 pub(crate) fn corrections(correction: &Correction, units: Units) -> Vec<String> {
     let Correction { up_mm, away_mm, look_down_deg, roll_deg } = *correction;
-    let length = |mm: f64, over: &str, under: &str| {
-        format!("{} {}", units.length(mm.abs()), if mm < 0.0 { under } else { over })
+    let length = |what: &str, mm: f64, over: &str, under: &str| match mm {
+        mm if mm.abs() < TAPE_MM => format!("{what}: as it is"),
+        mm => format!("{what}: {} {}", units.length(mm.abs()), if mm < 0.0 { under } else { over }),
     };
     let mut lines = vec![
-        length(up_mm, "up", "down"),
-        format!("{}, level", length(away_mm, "away from the aim point", "closer to the aim point")),
+        length("height", up_mm, "up", "down"),
+        length("level distance", away_mm, "away from the aim point", "closer to the aim point"),
     ];
     if look_down_deg != 0.0 {
         let way = if look_down_deg < 0.0 { "up" } else { "down" };

@@ -48,6 +48,8 @@ fn within(mm: f64, units: Units) -> String {
     let down = step * floor(mm / step + 1e-9);
     match units {
         _ if mm.is_infinite() => "any".into(),
+        // What no tape shows is still not nothing.
+        _ if down == 0.0 && mm > 0.0 => format!("under{UNBROKEN}{}", units.length(step)),
         Units::In | Units::FtIn => format!("{}{UNBROKEN}in", Units::In.bare(down)),
         _ => units.length(down),
     }

@@ -30,6 +30,8 @@ pub(crate) enum Units {
 
 /// Under this a length is printed finer than to the millimetre.
 const SMALL_MM: f64 = 20.0;
+/// Under this a length is nothing but the rounding of what it was computed from.
+const NOTHING_MM: f64 = 1e-6;
 
 impl From<LengthUnit> for Units {
     fn from(unit: LengthUnit) -> Units {
@@ -44,14 +46,13 @@ impl From<LengthUnit> for Units {
 }
 
 impl Units {
-    /// A length to a millimetre or so, with its unit; a small one finer.
+    /// A length to a millimetre or so, with its unit; a small one finer, in the same unit.
     pub(crate) fn length(self, mm: f64) -> String {
-        if mm != 0.0 && mm.abs() < SMALL_MM {
-            return self.fine(mm);
-        }
         match self {
             _ if mm.is_infinite() => infinite(mm),
+            Units::In | Units::FtIn if mm.abs() < SMALL_MM => small_inches(mm),
             Units::FtIn => self.bare(mm),
+            _ if mm != 0.0 && mm.abs() < SMALL_MM => self.fine(mm),
             Units::Mm | Units::Cm | Units::M | Units::In => with_unit(&self.bare(mm), self.symbol()),
         }
     }
@@ -70,11 +71,19 @@ impl Units {
 
     /// A small length, to a tenth of a millimetre.
     pub(crate) fn fine(self, mm: f64) -> String {
-        match self {
-            _ if mm.is_infinite() => infinite(mm),
-            Units::Mm | Units::Cm | Units::M => with_unit(&on_tape(mm, 1), "mm"),
-            Units::In | Units::FtIn => with_unit(&decimals(mm / 25.4, 3), "in"),
+        let (size, places, unit) = match self {
+            _ if mm.is_infinite() => return infinite(mm),
+            Units::Mm => (mm, 1, "mm"),
+            Units::Cm => (mm / 10.0, 2, "cm"),
+            Units::M => (mm / 1000.0, 4, "m"),
+            Units::In | Units::FtIn => (mm / 25.4, 3, "in"),
+        };
+        let text = on_tape(size, places);
+        if mm.abs() < NOTHING_MM || text.chars().any(|c| matches!(c, '1'..='9')) {
+            return with_unit(&text, unit);
         }
+        let least = format!("{}1", &text[..text.len() - 1]);
+        with_unit(&short_of(&least, mm < 0.0), unit)
     }
 
     /// Two lengths as a size.
@@ -107,6 +116,24 @@ fn infinite(value: f64) -> String {
     if value < 0.0 { "-∞".into() } else { "∞".into() }
 }
 
+/// What lies between nothing and the least that is told, so that it is not printed as nothing.
+fn short_of(least: &str, negative: bool) -> String {
+    if negative { format!("over -{least}") } else { format!("under {least}") }
+}
+
+/// A length of less than an inch, to the nearest thirty-second.
+fn small_inches(mm: f64) -> String {
+    let size = mm.abs() / 25.4 * 32.0;
+    let count = floor(size + 0.5) as u64;
+    let sign = if mm < 0.0 { "-" } else { "" };
+    match count {
+        _ if mm.abs() < NOTHING_MM => with_unit("0", "in"),
+        _ if size < 1.0 => with_unit(&short_of("1/32", mm < 0.0), "in"),
+        count if count.is_multiple_of(2) => with_unit(&sixteenths(mm, false), "in"),
+        count => with_unit(&format!("{sign}{count}/32"), "in"),
+    }
+}
+
 /// A length as inches, or feet and inches, to the nearest sixteenth.
 fn sixteenths(mm: f64, feet: bool) -> String {
     let count = floor(mm.abs() / 25.4 * 16.0 + 0.5) as u64;
@@ -124,6 +151,11 @@ fn sixteenths(mm: f64, feet: bool) -> String {
         (0, false) => fraction,
         (inch, true) => inch.to_string(),
         (inch, false) => format!("{inch} {fraction}"),
+    };
+    let inches = match count {
+        0 if mm >= NOTHING_MM => "< 1/32".into(),
+        0 if mm <= -NOTHING_MM => "> -1/32".into(),
+        _ => inches,
     };
     let text = match (feet, foot) {
         (false, _) => format!("{sign}{inches}"),

@@ -87,6 +87,51 @@ fn what_is_printed_is_what_was_asked() {
     }
 }
 
+/// Whoever holds a tape has one unit before them, however small a length is.
+#[test]
+fn one_answer_has_one_unit() {
+    let told = |units: &str| {
+        let text = run(&["plan", "--units", units]).out;
+        let lines = text.lines().map(str::trim_start).filter(|line| {
+            ["Camera", "Frame", "Stand", "Focus"]
+                .iter()
+                .any(|label| line.trim_start_matches('(').starts_with(label))
+        });
+        lines.collect::<Vec<_>>().join("\n")
+    };
+    for units in ["cm", "m", "in", "ft-in"] {
+        assert!(!told(units).contains(" mm"), "--units {units}:\n{}", told(units));
+    }
+    for units in ["in", "ft-in"] {
+        // Fractions, as on the tape: no decimals but of f-numbers.
+        let text = told(units).replace("f/", "f-");
+        let words: Vec<&str> = text.split_whitespace().collect();
+        let before_in = words.windows(2).filter(|pair| pair[1].starts_with("in")).map(|pair| pair[0]);
+        assert!(before_in.clone().count() > 50);
+        assert!(before_in.clone().all(|number| !number.contains('.')), "{text}");
+    }
+}
+
+/// A length that the last place does not show is not printed as nothing.
+#[test]
+fn a_little_is_not_nothing() {
+    let text = demo().replacen("height_mm = 4\n", "height_mm = 0.05\n", 1);
+    assert_ne!(text, demo());
+    // Half of 0.05 mm on either side of the aim point.
+    for (units, least) in [
+        ("mm", "under 0.1 mm"),
+        ("cm", "under 0.01 cm"),
+        ("m", "under 0.0001 m"),
+        ("in", "under 1/32 in"),
+        ("ft-in", "under 1/32 in"),
+    ] {
+        let told = run_with(&["shot", "glaze", "-", "--units", units], &text).out;
+        let told = told.split_whitespace().collect::<Vec<_>>().join(" ");
+        let words = format!("from {least} in front of the aim point to {least} behind it");
+        assert!(told.contains(&words), "--units {units} lacks `{words}`:\n{told}");
+    }
+}
+
 #[test]
 fn units_change_no_json() {
     assert_eq!(run(&["plan", "--json"]).out, run(&["plan", "--json", "--units", "ft-in"]).out);
