@@ -207,7 +207,7 @@ ranges! {
     HEIGHT_MINUTES: "order.height_minutes", "min", 0.0, 1440.0, "... to take the same support to another height, beyond the threshold";
     HEIGHT_THRESHOLD_MM: "order.height_threshold_mm", "mm", 0.0, 20000.0, "how far the height of the pivot, or of the boom's clamp, may change at no cost";
     SURFACE_MINUTES: "order.surface_minutes", "min", 0.0, 1440.0, "... to lay another surface on the table, or to bring another table";
-    PIECE_MASS_KG: "weights.piece_mass_kg", "kg", 0.01, 200.0, "one piece of counterweight, or one bag, to the gram";
+    PIECE_MASS_KG: "weights.mass_kg", "kg", 0.01, 200.0, "one piece of counterweight, or one bag, to the gram";
     PIECES_AT_HAND: "weights.at_hand", "", 0.0, 10000.0, "how many pieces of this size there are";
     PIECES_NEEDED_KG: "weights.needed_kg", "kg", 0.0, 2000.0, "what pieces must weigh together at least";
     MEASURED_ROLL_DEG: "measured.roll_deg", "deg", -90.0, 90.0, "how far the camera is rolled, by an inclinometer across it";

@@ -50,7 +50,7 @@ pub(crate) fn mistakes(problems: &[Problem], source: &Source) -> Value {
         let fault = problem.fault.as_ref();
         let place = problem.place.as_ref().filter(|_| !source.text.is_empty());
         let at = place.map(|(span, _)| line_and_column(&source.text, span.start));
-        let row = fault.and_then(|fault| range::ALL.iter().find(|row| row.field == fault.field));
+        let row = fault.and_then(|fault| range::find(fault.field));
         json!({
             "kind": fault.map_or_else(|| json!(problem.kind), |fault| json!(fault.kind)),
             "number": fault.map_or(problem.kind as i32, |fault| fault.kind as i32),

@@ -52,7 +52,7 @@ pub(crate) static WEIGHTS: &[Field<Weights>] = &[
 ];
 
 pub(crate) static PIECE: &[Field<PieceSize>] = &[
-    Field::number_as("mass_kg", range::PIECE_MASS_KG, range::PIECE_MASS_KG.meaning, set!(PieceSize, mass_kg)),
+    Field::number(range::PIECE_MASS_KG, set!(PieceSize, mass_kg)),
     Field::whole(range::PIECES_AT_HAND, give!(PieceSize, at_hand)).otherwise("as many as it takes"),
 ];
 

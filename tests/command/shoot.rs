@@ -80,6 +80,17 @@ fn nonsense_weights() {
     refused(&changed("base_weights = [", "base_weights = 7 #"), &["`base_weights` is a list of pieces"]);
 }
 
+/// A field is told by the name under which the file has it, and with its unit.
+#[test]
+fn a_wrong_piece_has_its_keys_name() {
+    let text = changed("mass_kg = \"500 g\", at_hand", "mass_kg = \"2 g\", at_hand");
+    let told = run_on(&["plan", "--json"], "shoot.toml", &text).out;
+    let told: serde_json::Value = serde_json::from_str(&told).expect("JSON");
+    let mistake = &told["mistakes"][0];
+    assert_eq!((&mistake["field"], &mistake["unit"]), (&"weights.mass_kg".into(), &"kg".into()));
+    assert_eq!(mistake["path"].as_array().and_then(|path| path.last()), Some(&"mass_kg".into()));
+}
+
 #[test]
 fn nonsense_minutes() {
     refused(

@@ -89,7 +89,7 @@ fn equal_sums_take_the_fewest_pieces() {
 #[test]
 fn wrong_pieces_are_refused() {
     let fault = whole_pieces(1.0, &[size(0.0, None)]).unwrap_err();
-    assert_eq!((fault.kind, fault.field), (FaultKind::TooSmall, "weights.piece_mass_kg"));
+    assert_eq!((fault.kind, fault.field), (FaultKind::TooSmall, "weights.mass_kg"));
     let fault = whole_pieces(f64::INFINITY, &[size(1.0, None)]).unwrap_err();
     assert_eq!((fault.kind, fault.field), (FaultKind::NotFinite, "weights.needed_kg"));
 }

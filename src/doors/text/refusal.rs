@@ -180,7 +180,7 @@ pub(super) fn mistake(problem: &Problem, within: Where, text: Option<&str>) -> M
 
 /// A fault, placed at the key of the request that bears its field's name, if one does.
 fn of_fault(fault: &Fault, request: Option<&Node>) -> Mistake {
-    let row = range::ALL.iter().find(|row| row.field == fault.field);
+    let row = range::find(fault.field);
     let key = fault.field.rsplit('.').next().unwrap_or(fault.field);
     let path = request.and_then(|request| request.get(key)).map(|entry| Step::Key(entry.key.clone()));
     Mistake {
