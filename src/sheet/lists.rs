@@ -120,7 +120,10 @@ pub(crate) fn requested<'a>(
 ) -> Vec<(&'static str, String)> {
     let length = |decided: &Decided| units.length(decided.mm);
     let by = |decided: &Decided| format!("{} ({})", length(decided), name(decided.by_shot));
-    let between = |least: &Decided, most: &Decided| format!("{} to {}", by(least), by(most));
+    let between = |least: &Decided, most: &Decided| match length(least) == length(most) {
+        true => by(most),
+        false => format!("{} to {}", by(least), by(most)),
+    };
     let [front, right, back, left] = &booking.table_from_walls;
     let mut pairs = vec![
         (
@@ -131,10 +134,10 @@ pub(crate) fn requested<'a>(
             ),
         ),
         ("ceiling, at least", by(&booking.ceiling)),
-        ("table's centre from front wall", by(front)),
-        ("... from right wall", by(right)),
-        ("... from back wall", by(back)),
-        ("... from left wall", by(left)),
+        ("table's centre to front wall", by(front)),
+        ("... to right wall", by(right)),
+        ("... to back wall", by(back)),
+        ("... to left wall", by(left)),
         ("head's pivot up", between(&booking.lowest_pivot, &booking.highest_pivot)),
     ];
     if let (Some(shortest), Some(longest)) = (&booking.shortest_reach, &booking.longest_reach) {

@@ -17,8 +17,8 @@ use crate::view::framing::largest_frame_width_mm;
 use crate::view::pose::Orientation;
 
 const EXAMPLES: &str = "\
-With --shot everything comes from the shot and its bay; what is given here overrules it. Without a shot, what is
-not given counts as 0: the socket, the body above the axis, the head.
+With --shot everything comes from the shot and its bay; what is given here overrules it. Without a \
+shot, what is not given counts as 0: the socket, the body above the axis, the head.
 
 Examples:
   tablerig ask ceiling --shot breakfast-long
@@ -92,9 +92,12 @@ pub(super) fn answer(flags: &CeilingFlags, units: Units) -> Result<Answer, Failu
         (
             "under",
             format!(
-                "a ceiling of {} less {}, elevation {}",
+                "a ceiling of {}{}, elevation {}",
                 units.length(ceiling),
-                units.length(clearance),
+                match clearance {
+                    0.0 => String::new(),
+                    kept => format!(" less {} kept under it", units.length(kept)),
+                },
                 degrees(elevation)
             ),
         ),
