@@ -190,7 +190,10 @@ fn focus(rows: &mut Vec<Row>, shot: &SheetShot<'_>, units: Units) {
             1 => format!("{held}; 1 picture focused between its ends would"),
             pictures => {
                 let step = units.length(stack.step_mm);
-                format!("{held}; stack {pictures} at {}, {step} apart", f_number(stack.engraved))
+                format!(
+                    "{held}; a stack of {pictures} at {} does, focus moved {step} each",
+                    f_number(stack.engraved)
+                )
             }
         };
     }
@@ -206,7 +209,8 @@ fn focus(rows: &mut Vec<Row>, shot: &SheetShot<'_>, units: Units) {
         value: f_number(focus.engraved),
         allowed,
         beside: format!(
-            "{tilt}sharp {} before, {} behind it",
+            "{tilt}{} from the sensor; sharp {} before, {} behind it",
+            units.length(plan.lens.sensor_distance_mm),
             units.length(depth.in_front_mm),
             units.length(depth.behind_mm)
         ),
@@ -217,20 +221,22 @@ fn weights(rows: &mut Vec<Row>, shot: &SheetShot<'_>, pull: &PullList<'_>) {
     let (brief, plan) = (shot.listed.brief, shot.listed.plan);
     if let (Some(boom), true) = (&brief.support.boom, plan.placement.boom_used) {
         let balance = plan.ballast.counterweight_to_balance_kg;
+        let taken = shot.weights.and_then(|weights| weights.counterweight.as_ref());
+        let taken = taken.map(|taken| &taken.pieces);
         rows.push(Row {
             topic: Topic::Weights,
             label: "Counterweight",
             value: kilograms(boom.counterweight_kg),
-            allowed: balance.map_or_else(String::new, |kg| format!("{} would balance", kilograms(kg))),
-            beside: shot
-                .weights
-                .and_then(|weights| {
-                    weights.counterweight.as_ref()?.pieces.as_ref().map(|pieces| &pieces.counts)
-                })
-                .map_or_else(
-                    || "on the tail".into(),
-                    |counts| format!("on the tail: {}", told(counts, &pull.counterweights)),
-                ),
+            allowed: match (balance.map(kilograms), taken) {
+                (None, _) => String::new(),
+                (Some(kg), Some(Some(_))) => format!("{kg} balances; rounded up to pieces at hand"),
+                (Some(kg), Some(None)) => format!("{kg} would balance; more than is at hand"),
+                (Some(kg), None) => format!("{kg} would balance"),
+            },
+            beside: match taken {
+                Some(Some(pieces)) => format!("on the tail: {}", told(&pieces.counts, &pull.counterweights)),
+                _ => "on the tail".into(),
+            },
         });
     }
     let bags: f64 = brief.support.sandbags.iter().map(|bag| bag.mass_kg).sum();

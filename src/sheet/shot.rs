@@ -92,21 +92,22 @@ fn changes(shot: &SheetShot<'_>, units: Units) -> Markup {
 
 fn numbers(sheet: &Sheet<'_>, shot: &SheetShot<'_>, units: Units) -> Markup {
     let rows = rows(shot, sheet.pull, units);
+    let stopped = shot.listed.plan.cautions.worst() == Some(Level::Stop);
     html! {
         table.numbers.many[rows.len() > 8] {
             thead {
                 tr {
                     th.tick { "Set" }
                     th { "What" }
-                    th.value { "To" }
+                    th.value { (if stopped { "Would be" } else { "To" }) }
                     th { "Within" }
                     th.real { "Really set" }
                 }
             }
             @for group in [Topic::Camera, Topic::Stand, Topic::Focus, Topic::Weights] {
                 tbody {
-                    @for row in rows.iter().filter(|row| row.topic == group) { (number(row, shot)) }
-                    @if group == Topic::Weights { (standing(shot)) }
+                    @for row in rows.iter().filter(|row| row.topic == group) { (number(row, shot, stopped)) }
+                    @if group == Topic::Weights { (standing(shot, units)) }
                     @for caution in cautions(shot, group) {
                         tr.caution.(word(caution.level)) {
                             td.tick { (sign(caution.level)) }
@@ -119,14 +120,14 @@ fn numbers(sheet: &Sheet<'_>, shot: &SheetShot<'_>, units: Units) -> Markup {
     }
 }
 
-fn number(row: &Row, shot: &SheetShot<'_>) -> Markup {
+fn number(row: &Row, shot: &SheetShot<'_>, stopped: bool) -> Markup {
     // Feet, inches and sixteenths are long.
     let long = row.value.chars().count() > 9;
     html! {
         tr {
             td.tick { span.box {} }
             td.what { span.label { (row.label) } span.beside { (row.beside) } }
-            td.value.long[long] { (row.value) }
+            td.value.long[long] { @if stopped { "(" (row.value) ")" } @else { (row.value) } }
             td.within { (row.allowed) }
             td.real { (real(row, shot.measured.as_ref())) }
         }
@@ -188,14 +189,23 @@ pub(super) fn sign(level: Level) -> &'static str {
 }
 
 /// How it stands, in the states it passes through, and in which order it is taken down.
-fn standing(shot: &SheetShot<'_>) -> Markup {
+fn standing(shot: &SheetShot<'_>, units: Units) -> Markup {
     let plan = shot.listed.plan;
     let stability = &plan.stability;
     let factor = |factor: f64| if factor > 99.0 { String::from("over 99") } else { decimals(factor, 1) };
     let state = |name: &str, state: &Standing| {
         let push = with_unit(&decimals(state.push_to_tip_n, 0), "N");
         let tilt = degrees(state.tilt_to_tip_deg);
-        format!("{name} {tilt} or {push}, {} to 1", factor(state.factor))
+        format!("{name} {tilt} or {push}, factor {}", factor(state.factor))
+    };
+    let criteria = &shot.listed.brief.criteria;
+    let tilt = match shot.listed.brief.bay.public_passes {
+        true => criteria.tilt_public_warn_deg,
+        false => criteria.tilt_warn_deg,
+    };
+    let margin = match stability.as_shot.margin_mm {
+        mm if mm < 0.0 => format!("{} outside the feet as shot", units.length(-mm)),
+        mm => format!("{} inside the feet as shot", units.length(mm)),
     };
     let mut states =
         Vec::from([state("as shot", &stability.as_shot), state("camera off", &stability.camera_off)]);
@@ -208,8 +218,10 @@ fn standing(shot: &SheetShot<'_>) -> Markup {
             td colspan="4" {
                 strong { "Tips at" } " " (states.join("; "))
                 span.quiet {
-                    " (the floor's tilt or a push at the pivot, restoring to overturning moment; "
-                    (kilograms(plan.payload.mass_kg)) " on the pivot). "
+                    " (tilt of the floor, or push at the pivot; factor: restoring over overturning moment). Margin: weight "
+                    (margin) "; " (kilograms(plan.payload.mass_kg)) " on the pivot. As shot, less the floor's slope: warning under "
+                    (degrees(tilt)) ", stop under " (degrees(criteria.tilt_stop_deg)) "; factor wanted "
+                    (decimals(criteria.wanted_factor, 1)) ". Makers' ratings rule. "
                 }
                 strong { (plan.removal.sentence()) }
             }

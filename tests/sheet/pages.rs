@@ -27,6 +27,8 @@ fn large_mm(page: ElementRef<'_>, label: &str) -> (f64, String) {
     let row = rows.into_iter().find(|row| within(*row, ".label").into_iter().any(|it| text(it) == label));
     let row = row.unwrap_or_else(|| panic!("no row `{label}`"));
     let value = text(within(row, ".value")[0]);
+    // In brackets, where it is not to be set.
+    let value = value.trim_matches(['(', ')']);
     let (number, unit) = value.split_once(' ').expect("a number and its unit");
     let to_mm = match unit {
         "mm" => 1.0,
@@ -139,6 +141,24 @@ fn each_caution_stands_on_its_page_once() {
         assert!(all.iter().all(|caution| usual.contains(caution)), "{}", shot.name);
         let stopped = shot.plan.cautions.worst() == Some(Level::Stop);
         assert_eq!(!within(page, "p.stop").is_empty(), stopped, "{}", shot.name);
+        for value in within(page, "td.value").into_iter().map(text) {
+            assert_eq!(value.starts_with('(') && value.ends_with(')'), stopped, "{}: {value}", shot.name);
+        }
+    }
+}
+
+/// A number about tipping stands beside what it is held against, and whose word is above it.
+#[test]
+fn tipping_has_its_yardsticks_on_every_page() {
+    let file = demo();
+    let html = parsed(&sheet(&file, LengthUnit::Centimetres));
+    for (page, shot) in pages(&html, &Whole::new(&file, &[])) {
+        let stands = text(within(page, ".stands")[0]);
+        for words in
+            ["Tips at", "factor", "Margin", "warning under 10°", "stop under 5°", "Makers' ratings rule"]
+        {
+            assert!(stands.contains(words), "{} lacks `{words}`: {stands}", shot.name);
+        }
     }
 }
 
