@@ -14,6 +14,7 @@ mod overview;
 mod page;
 mod problem_page;
 mod set;
+mod setting;
 mod sheet;
 mod shown;
 mod source;

@@ -20,7 +20,7 @@ const INDENT: usize = 2;
 const GAP: usize = 2;
 /// Where the values of pairs begin, and where those of a short list do.
 const LABEL_WIDTH: u16 = 30;
-const SHORT_LABEL_WIDTH: u16 = 9;
+const SHORT_LABEL_WIDTH: u16 = 10;
 
 const BOLD: Style = Style::new().bold();
 
@@ -45,23 +45,24 @@ pub(crate) struct Page {
 pub(crate) struct Column {
     name: &'static str,
     right: bool,
-    spare: bool,
+    /// 0 where it is never left out; of the others the highest goes first.
+    spare: u8,
 }
 
 /// A column of words.
 pub(crate) const fn left(name: &'static str) -> Column {
-    Column { name, right: false, spare: false }
+    Column { name, right: false, spare: 0 }
 }
 
 /// A column of numbers.
 pub(crate) const fn right(name: &'static str) -> Column {
-    Column { name, right: true, spare: false }
+    Column { name, right: true, spare: 0 }
 }
 
 impl Column {
-    /// A column that is left out where there is no room for it.
-    pub(crate) const fn spare(self) -> Column {
-        Column { spare: true, ..self }
+    /// A column that is left out where there is no room for it, before all of a lower rank.
+    pub(crate) const fn spare(self, rank: u8) -> Column {
+        Column { spare: rank, ..self }
     }
 }
 
@@ -123,10 +124,11 @@ impl Page {
         self.push(&table, INDENT, Levels::Nowhere);
     }
 
-    /// A table of figures under their headings: no cell is wrapped; where it is too wide, the last of the
-    /// spare columns goes.
-    pub(crate) fn figures(&mut self, columns: &[Column], mut rows: Vec<Vec<String>>) {
+    /// A table of figures under their headings: no cell is wrapped; where it is too wide, spare columns go.
+    /// Returns the names of those that went.
+    pub(crate) fn figures(&mut self, columns: &[Column], mut rows: Vec<Vec<String>>) -> Vec<&'static str> {
         let mut columns = columns.to_vec();
+        let mut gone = Vec::new();
         let mut widths: Vec<usize> = columns.iter().map(|column| column.name.chars().count()).collect();
         for row in &rows {
             for (width, cell) in widths.iter_mut().zip(row) {
@@ -135,8 +137,9 @@ impl Page {
         }
         let room = usize::from(self.width) - INDENT;
         while widths.iter().map(|width| width + GAP).sum::<usize>() > room + GAP {
-            let Some(index) = columns.iter().rposition(|column| column.spare) else { break };
-            columns.remove(index);
+            let spare = columns.iter().enumerate().filter(|(_, column)| column.spare > 0);
+            let Some((index, _)) = spare.max_by_key(|(_, column)| column.spare) else { break };
+            gone.push(columns.remove(index).name);
             widths.remove(index);
             rows.iter_mut().for_each(|row| drop(row.remove(index)));
         }
@@ -145,6 +148,18 @@ impl Page {
             column.set_constraint(ColumnConstraint::ContentWidth);
         }
         self.push(&table, INDENT, Levels::Last);
+        gone
+    }
+
+    /// What the columns of a table mean, each in a sentence or more, but for those that were left out: of them
+    /// it says so.
+    pub(crate) fn legend(&mut self, gone: &[&str], columns: &[(&str, &str)]) {
+        let told = columns.iter().filter(|(name, _)| !gone.contains(name));
+        let mut told: Vec<String> = told.map(|(_, told)| (*told).into()).collect();
+        if !gone.is_empty() {
+            told.push(format!("No room here for: {}; --json has all.", gone.join(", ")));
+        }
+        self.paragraph(&told.join(" "));
     }
 
     /// A table of texts under their headings; only the first column is never wrapped.

@@ -12,6 +12,7 @@ use super::arguments::File;
 use super::failure::{Failure, NOT_AS_ASKED};
 use super::flags::{about_measured, measured_angle, measured_length, pick_shot};
 use super::page::{Page, left, right};
+use super::setting::is_stopped;
 use super::wording::{Units, decimals, degrees, percent};
 use super::{cautioned, load, write};
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
@@ -26,8 +27,8 @@ Give one of three sets, each value with its uncertainty (one standard deviation)
   --sensor-height and --horizontal-distance
   --sensor-distance and --elevation
   --sensor-height and --sensor-distance
-The aim point's height is taken as planned unless it was measured too. Without any measurement the last one
-in the file's log is shown.
+The aim point's height is taken as planned unless it was measured too. Without any measurement the \
+last one in the file's log is shown.
 
 Examples:
   tablerig set soup --sensor-height '213.5 cm +- 5 mm' --horizontal-distance '78 cm +- 1 cm' --roll '0.2° +- 0.1°'
@@ -198,6 +199,10 @@ fn print(page: &mut Page, shot: &NamedShot, on_set: &OnSet) {
         }
     ));
     let (asked, plan, real) = (&shot.brief.shot, &shot.plan, &on_set.real);
+    if is_stopped(plan) {
+        cautioned::stops(page, shot);
+        page.paragraph("Cannot be set up as asked: what follows only says where the camera is.");
+    }
     let off = |deviation: &Deviation, one: &dyn Fn(f64) -> String| {
         let sign = if deviation.off > 0.0 { "+" } else { "" };
         [

@@ -12,6 +12,7 @@ use super::failure::Failure;
 use super::flags::pick_shot;
 use super::load;
 use super::page::{Page, left, right, word};
+use super::setting::{BRACKETS, is_stopped, marked, tilt_limits};
 use super::wording::{Units, column_degrees, degrees, f_number, factor, on_sensor};
 use crate::brief::{Brief, Framing};
 use crate::caution::Level;
@@ -19,6 +20,7 @@ use crate::caution::overhead::OVERHEAD_CAUTIONS;
 use crate::fault::Fault;
 use crate::plan::{Plan, plan};
 use crate::range;
+use crate::sheet::cautions::sentence;
 use crate::shootfile::quantity;
 use crate::shootfile::unit::Dimension;
 use crate::shootfile::{NamedShot, ShootFile};
@@ -32,7 +34,7 @@ Examples:
   tablerig sweep frame-width --from '20 cm' --to '60 cm' --steps 8 --shot soup shoot.toml
   tablerig sweep lens --shot breakfast shoot.toml
 
-A swept focal length belongs to a lens that keeps it as it focuses: closest focus and largest magnification
+A swept focal length belongs to a lens that keeps it as it focuses: closest focus and largest magnification \
 of the shot's lens are left out. The exit status is 0 even if some rows cannot be done.";
 
 /// What is varied.
@@ -225,21 +227,35 @@ impl Swept {
         page.heading(&format!("{} by {what}, lengths in {}", self.shot, units.plural()));
         let columns = [
             first,
-            right("Frame").spare(),
+            right("Frame").spare(2),
             right("Axis up"),
             right("To aim"),
-            right("Pivot up").spare(),
+            right("Pivot up").spare(3),
             right("Reach"),
-            left("Opening").spare(),
-            right("Sharp").spare(),
-            right("Factor"),
-            right("Tips at").spare(),
+            left("Opening").spare(4),
+            right("Sharp").spare(5),
+            right("Factor").spare(1),
+            right("Tips at"),
             left("Worst"),
         ];
-        page.figures(&columns, self.rows.iter().map(|row| self.row(row, units)).collect());
-        page.paragraph(
-            "Axis up: the lens axis at the sensor. To aim: from the sensor, straight. Sharp: in front of and behind \
-             the aim point together. Factor: restoring over overturning moment as shot.",
+        let gone = page.figures(&columns, self.rows.iter().map(|row| self.row(row, units)).collect());
+        let public = self.rows.iter().any(|row| row.brief.bay.public_passes);
+        let limits =
+            self.rows.first().map(|row| tilt_limits(&row.brief.criteria, public)).unwrap_or_default();
+        page.legend(
+            &gone,
+            &[
+                ("", "Axis up: the lens axis at the sensor. To aim: from the sensor, straight."),
+                ("Sharp", "Sharp: in front of and behind the aim point together."),
+                ("Factor", "Factor: restoring over overturning moment as shot."),
+                (
+                    "",
+                    &format!(
+                        "Tips at: the tilt of the floor that tips it; {limits}. The makers' ratings rule."
+                    ),
+                ),
+                ("", if self.rows.iter().any(|row| is_stopped(&row.plan)) { BRACKETS } else { "" }),
+            ],
         );
         let stopped: Vec<(Level, String)> = self.rows.iter().filter_map(|row| self.why(row, units)).collect();
         if !stopped.is_empty() {
@@ -259,27 +275,31 @@ impl Swept {
 
     fn row(&self, row: &SweptRow, units: Units) -> Vec<String> {
         let plan = &row.plan;
-        let reach = if plan.placement.boom_used { units.bare(plan.placement.reach_mm) } else { "-".into() };
+        let set = |figure| marked(is_stopped(plan), figure);
+        let reach = match plan.placement.boom_used {
+            true => set(units.bare(plan.placement.reach_mm)),
+            false => "-".into(),
+        };
         let depth = &plan.focus.depth_of_field;
         vec![
             self.value(row, units),
             units.bare(plan.frame_width_mm),
-            units.bare(plan.pose.sensor.z_mm),
-            units.bare(plan.lens.sensor_distance_mm),
-            units.bare(plan.pose.pivot.z_mm),
+            set(units.bare(plan.pose.sensor.z_mm)),
+            set(units.bare(plan.lens.sensor_distance_mm)),
+            set(units.bare(plan.pose.pivot.z_mm)),
             reach,
             f_number(plan.focus.engraved),
             units.bare(depth.in_front_mm + depth.behind_mm),
             factor(plan.stability.as_shot.factor),
-            column_degrees(plan.stability.as_shot.tilt_to_tip_deg),
+            set(column_degrees(plan.stability.as_shot.tilt_to_tip_deg)),
             plan.cautions.worst().map_or("-", word).into(),
         ]
     }
 
-    /// What stops a row, by its codes.
+    /// What stops a row.
     fn why(&self, row: &SweptRow, units: Units) -> Option<(Level, String)> {
         let stops = row.plan.cautions.iter().filter(|caution| caution.level == Level::Stop);
-        let sentences: Vec<&str> = stops.map(|caution| caution.code.sentence()).collect();
+        let sentences: Vec<String> = stops.map(|caution| sentence(caution, units)).collect();
         if sentences.is_empty() {
             return None;
         }

@@ -8,18 +8,23 @@ use crate::caution::{Caution, CautionCode};
 
 /// A caution's sentence with its value and limit.
 pub(crate) fn sentence(caution: &Caution, units: Units) -> String {
-    let sentence = caution.code.sentence();
+    format!("{} {}", caution.code.sentence(), figures(caution, units))
+}
+
+/// A caution's value and limit, in brackets.
+pub(crate) fn figures(caution: &Caution, units: Units) -> String {
     let value = figure(caution.code, caution.value, units);
     // Where anything over nothing, or under everything, is too much, the limit says nothing.
     let plain = matches!(caution.code, CautionCode::StackNeeded | CautionCode::TableEndsInFrame);
     if caution.limit == 0.0 || plain {
-        format!("{sentence} ({value})")
+        format!("({value})")
     } else {
-        format!("{sentence} ({value}; limit {})", figure(caution.code, caution.limit, units))
+        format!("({value}; limit {})", figure(caution.code, caution.limit, units))
     }
 }
 
-fn figure(code: CautionCode, value: f64, units: Units) -> String {
+/// A caution's value, or its limit, in its unit.
+pub(crate) fn figure(code: CautionCode, value: f64, units: Units) -> String {
     match (code, code.unit()) {
         (
             CautionCode::FocalLengthAssumed | CautionCode::DiffractionShows | CautionCode::TiltImpossible,
@@ -27,6 +32,8 @@ fn figure(code: CautionCode, value: f64, units: Units) -> String {
         ) => on_sensor(value),
         (CautionCode::SubjectNotHeld | CautionCode::FNumberNotOnLens, _) => f_number(value),
         (CautionCode::StackNeeded, _) => with_unit(&trimmed(value, 0), "pictures"),
+        // Not all of it, or there would be no caution.
+        (CautionCode::TableEndsInFrame, _) if (0.995..1.0).contains(&value) => with_unit("over 99", "%"),
         (CautionCode::TableEndsInFrame | CautionCode::PayloadShare, _) => percent(value),
         (CautionCode::MagnificationBeyondLens, _) => trimmed(value, 3),
         (_, "mm") => units.length(value),

@@ -29,7 +29,7 @@ pub(crate) fn print(page: &mut Page, shot: &NamedShot) {
     if shot.plan.cautions.is_empty() {
         page.paragraph("  none");
     }
-    cautioned::print(page, &shot.plan.cautions);
+    cautioned::print(page, shot);
     place::print(page, shot);
     picture::print(page, shot);
     focus::print(page, shot);

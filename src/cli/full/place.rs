@@ -5,6 +5,7 @@ use std::prelude::rust_2024::*;
 use std::vec;
 
 use crate::cli::page::{Page, given, left, right};
+use crate::cli::setting::is_stopped;
 use crate::cli::wording::{Units, decimals, degrees, side};
 use crate::scene::table::Side;
 use crate::shootfile::NamedShot;
@@ -21,7 +22,8 @@ pub(super) fn print(page: &mut Page, shot: &NamedShot) {
 fn points(page: &mut Page, shot: &NamedShot) {
     let units = page.units;
     let (pose, placement) = (&shot.plan.pose, &shot.plan.placement);
-    page.heading(&format!("Where the camera goes, in {}", units.plural()));
+    let goes = if is_stopped(&shot.plan) { "would go" } else { "goes" };
+    page.heading(&format!("Where the camera {goes}, in {}", units.plural()));
     let mut rows = vec![
         row("aim point", pose.aim, units),
         row("entrance pupil", pose.pupil, units),
@@ -69,7 +71,7 @@ fn distances(page: &mut Page, shot: &NamedShot) {
 fn stand(page: &mut Page, shot: &NamedShot) {
     let units = page.units;
     let placement = &shot.plan.placement;
-    page.heading("Where the stand goes");
+    page.heading(if is_stopped(&shot.plan) { "Where the stand would go" } else { "Where the stand goes" });
     let on = side(placement.side);
     let column = from_centre(placement.column, units);
     let mut pairs = vec![("side", on.into()), ("column", column)];
@@ -148,7 +150,10 @@ fn room(page: &mut Page, shot: &NamedShot) {
 fn exactness(page: &mut Page, shot: &NamedShot) {
     let units = page.units;
     let (asked, tolerance) = (&shot.brief.shot, &shot.plan.tolerance);
-    page.heading("How exactly it must be set");
+    page.heading(match is_stopped(&shot.plan) {
+        true => "How exactly it would have to be set",
+        false => "How exactly it must be set",
+    });
     page.paragraph(&format!(
         "Each alone keeps the elevation within {} and the frame width within {} %:",
         degrees(asked.elevation_tolerance_deg),

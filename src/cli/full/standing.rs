@@ -5,6 +5,7 @@ use std::prelude::rust_2024::*;
 use std::vec;
 
 use crate::cli::page::{Page, given, left, right};
+use crate::cli::setting::is_stopped;
 use crate::cli::wording::{
     Units, column_degrees, decimals, degrees, factor, kilograms, percent, seconds, trimmed, with_unit,
 };
@@ -29,7 +30,7 @@ fn newton_metres(n_m: f64) -> String {
 fn states(page: &mut Page, shot: &NamedShot) {
     let units = page.units;
     let plan = &shot.plan;
-    page.heading("Will it stand");
+    page.heading(if is_stopped(plan) { "Would it stand" } else { "Will it stand" });
     let boom = plan.placement.boom_used;
     let row = |name: &str, standing: &Standing| {
         vec![
@@ -53,18 +54,58 @@ fn states(page: &mut Page, shot: &NamedShot) {
         right("weighs"),
         right("margin"),
         right("factor"),
-        left("over legs").spare(),
+        left("over legs").spare(1),
         right("tips at"),
         right("push"),
         right("clamp"),
     ];
-    page.figures(&columns, rows);
-    page.paragraph(
-        "Margin: the centre of gravity inside the nearest edge between two feet. Factor: restoring over overturning \
-         moment; ∞ where no weight hangs outside the feet. Tips at: tilt of the floor. Push: sideways at the \
-         head's pivot. Clamp: the moment it holds.",
+    let gone = page.figures(&columns, rows);
+    page.legend(
+        &gone,
+        &[
+            ("", "Margin: the centre of gravity inside the nearest edge between two feet; negative: outside."),
+            ("", "Factor: restoring over overturning moment; ∞ where no weight hangs outside the feet."),
+            ("over legs", "Over legs: between which two it would go over, counted from the first, and in which direction \
+              from the boom."),
+            ("", "Tips at: tilt of the floor. Push: sideways at the head's pivot. Clamp: the moment it holds."),
+        ],
     );
     page.gap();
+    page.pairs(&yardsticks(shot));
+}
+
+/// What the table's figures are held against.
+fn yardsticks(shot: &NamedShot) -> Vec<(&'static str, String)> {
+    let criteria = &shot.brief.criteria;
+    let tilt = match shot.brief.bay.public_passes {
+        true => criteria.tilt_public_warn_deg,
+        false => criteria.tilt_warn_deg,
+    };
+    vec![
+        (
+            "cautions as shot",
+            format!(
+                "factor: note under {}, warning under {}, stop under {}; tips at, less the floor's slope: warning under \
+                 {}, stop under {}; push: warning under {} of what it weighs, but never over {}",
+                trimmed(criteria.factor_note, 2),
+                trimmed(criteria.factor_warn, 2),
+                trimmed(criteria.factor_stop, 2),
+                degrees(tilt),
+                degrees(criteria.tilt_stop_deg),
+                percent(criteria.push_share_warn),
+                newtons(criteria.push_most_n),
+            ),
+        ),
+        (
+            "with camera or weight off",
+            format!(
+                "factor: note under {}, warning under {}",
+                trimmed(criteria.factor_warn, 2),
+                trimmed(criteria.factor_stop, 2)
+            ),
+        ),
+        ("over all of these", "the makers' ratings of stand, boom, clamp and head".into()),
+    ]
 }
 
 /// Between which legs it would go over, and in which direction from the boom.

@@ -32,7 +32,7 @@ pub(crate) enum Open {
 }
 
 const MORE: &str = "\
-Ranked by, in this order: fewer warnings; fewer notes of concern; no visible stretch; room for the light; less of
+Ranked by, in this order: fewer warnings; fewer notes of concern; no visible stretch; room for the light; less of \
 the payload that would tip the stand; more restoring over overturning; a shorter reach; more tilt that tips it.
 
 Where nothing works, the smallest changes that make it work are solved for and planned again.";
@@ -168,19 +168,27 @@ fn print(page: &mut Page, flags: &ChooseFlags, (shot, open): (&NamedShot, &OpenK
             left("Lens"),
             left("Support"),
             left("Side"),
-            right("Share").spare(),
-            right("Factor").spare(),
+            right("Share").spare(3),
+            right("Factor").spare(2),
             right("Reach"),
-            right("Tips at").spare(),
+            right("Tips at").spare(1),
             left("Lost on"),
         ];
-        page.figures(&columns, rows.collect());
+        let gone = page.figures(&columns, rows.collect());
         more(page, possible.len(), most);
-        page.paragraph(&format!(
-            "Share: of the payload that would tip the stand. Factor: restoring over overturning moment. Reach: of the \
-             boom, in {}.",
-            units.plural()
-        ));
+        page.legend(
+            &gone,
+            &[
+                ("Share", "Share: of the payload that would tip the stand."),
+                (
+                    "Factor",
+                    "Factor: restoring over overturning moment; ∞ where no weight hangs outside the feet.",
+                ),
+                ("", &format!("Reach: of the boom, in {}.", units.plural())),
+                ("Tips at", "Tips at: the tilt of the floor that tips it."),
+                ("", "The makers' ratings rule over all of these."),
+            ],
+        );
     }
     if !out.is_empty() {
         page.heading("Cannot be done");
