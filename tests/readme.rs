@@ -37,3 +37,26 @@ fn the_picture_is_what_the_command_draws() {
     assert!(read("README.md").contains(path));
     assert!(drawn == read(path), "{path} is not what the command draws");
 }
+
+#[test]
+fn the_command_is_installed_before_it_is_used() {
+    let readme = read("README.md");
+    let install = readme.find("cargo install --path . --features cli").unwrap();
+    let file = readme.find("tablerig example > shoot.toml").unwrap();
+    let first_use = readme.find("`tablerig ").unwrap();
+    assert!(install < file && file < first_use);
+}
+
+#[test]
+fn every_unit_is_listed() {
+    let readme = read("README.md");
+    let help = printed(&["plan", "--help"]);
+    let listed =
+        help.split("Unit of printed lengths").nth(1).and_then(|rest| rest.split("[default").next()).unwrap();
+    let units: Vec<&str> =
+        listed.lines().filter_map(|line| line.trim().strip_prefix("- ")?.split(':').next()).collect();
+    assert_eq!(units.len(), 5, "{listed}");
+    for unit in units {
+        assert!(readme.contains(&format!("`{unit}`")), "README does not list --units {unit}");
+    }
+}
