@@ -79,9 +79,9 @@ fn camera(rows: &mut Vec<Row>, shot: &SheetShot<'_>, units: Units) {
         value: units.length(if over { 0.0 } else { plan.pose.sensor_from_aim_mm }),
         allowed: both((tolerance.away_mm, "away"), (tolerance.closer_mm, "closer"), units),
         beside: if over {
-            format!("straight over it; {straight} of tape")
+            format!("straight over it; {straight} of tape: the focus")
         } else {
-            format!("{straight} of tape, straight")
+            format!("{straight} of tape, straight: the focus")
         },
     });
     rows.push(Row {
@@ -157,7 +157,7 @@ fn stand(rows: &mut Vec<Row>, shot: &SheetShot<'_>, units: Units) {
             label: "Boom's reach, level",
             value: units.length(placement.reach_mm),
             allowed: START_TOO.into(),
-            beside: format!("column: {on} side, {edge} off the edge, {}", along(placement, units)),
+            beside: format!("column: {on}, {edge} off the edge, {}", along(placement, units)),
         });
     } else {
         rows.push(Row {
@@ -190,10 +190,7 @@ fn focus(rows: &mut Vec<Row>, shot: &SheetShot<'_>, units: Units) {
             1 => format!("{held}; 1 picture focused between its ends would"),
             pictures => {
                 let step = units.length(stack.step_mm);
-                format!(
-                    "{held}; a stack of {pictures} at {} does, focus moved {step} each",
-                    f_number(stack.engraved)
-                )
+                format!("{held}: take {pictures} at {}, {step} apart", f_number(stack.engraved))
             }
         };
     }
@@ -209,8 +206,7 @@ fn focus(rows: &mut Vec<Row>, shot: &SheetShot<'_>, units: Units) {
         value: f_number(focus.engraved),
         allowed,
         beside: format!(
-            "{tilt}{} from the sensor; sharp {} before, {} behind it",
-            units.length(plan.lens.sensor_distance_mm),
+            "{tilt}sharp {} before, {} behind it",
             units.length(depth.in_front_mm),
             units.length(depth.behind_mm)
         ),
@@ -229,12 +225,14 @@ fn weights(rows: &mut Vec<Row>, shot: &SheetShot<'_>, pull: &PullList<'_>) {
             value: kilograms(boom.counterweight_kg),
             allowed: match (balance.map(kilograms), taken) {
                 (None, _) => String::new(),
-                (Some(kg), Some(Some(_))) => format!("{kg} balances; rounded up to pieces at hand"),
-                (Some(kg), Some(None)) => format!("{kg} would balance; more than is at hand"),
+                (Some(kg), Some(Some(_))) => format!("{kg} balances"),
+                (Some(kg), Some(None)) => format!("{kg} would balance: more than at hand"),
                 (Some(kg), None) => format!("{kg} would balance"),
             },
             beside: match taken {
-                Some(Some(pieces)) => format!("on the tail: {}", told(&pieces.counts, &pull.counterweights)),
+                Some(Some(pieces)) => {
+                    format!("on the tail, rounded up to {}", told(&pieces.counts, &pull.counterweights))
+                }
                 _ => "on the tail".into(),
             },
         });

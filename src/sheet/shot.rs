@@ -10,7 +10,7 @@ use super::cautions::sentence;
 use super::changes::change_in_words;
 use super::setting::{Row, rows};
 use super::topic::{Topic, topic};
-use super::wording::{Units, column_degrees, decimals, degrees, kilograms, percent, with_unit};
+use super::wording::{Units, column_degrees, decimals, degrees, kilograms, percent, trimmed, with_unit};
 use super::{Sheet, SheetShot};
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
 use crate::caution::{Caution, Level};
@@ -204,8 +204,8 @@ fn standing(shot: &SheetShot<'_>, units: Units) -> Markup {
         false => criteria.tilt_warn_deg,
     };
     let margin = match stability.as_shot.margin_mm {
-        mm if mm < 0.0 => format!("{} outside the feet as shot", units.length(-mm)),
-        mm => format!("{} inside the feet as shot", units.length(mm)),
+        mm if mm < 0.0 => format!("{} outside", units.length(-mm)),
+        mm => format!("{} inside", units.length(mm)),
     };
     let mut states =
         Vec::from([state("as shot", &stability.as_shot), state("camera off", &stability.camera_off)]);
@@ -218,10 +218,10 @@ fn standing(shot: &SheetShot<'_>, units: Units) -> Markup {
             td colspan="4" {
                 strong { "Tips at" } " " (states.join("; "))
                 span.quiet {
-                    " (tilt of the floor, or push at the pivot; factor: restoring over overturning moment). Margin: weight "
-                    (margin) "; " (kilograms(plan.payload.mass_kg)) " on the pivot. As shot, less the floor's slope: warning under "
-                    (degrees(tilt)) ", stop under " (degrees(criteria.tilt_stop_deg)) "; factor wanted "
-                    (decimals(criteria.wanted_factor, 1)) ". Makers' ratings rule. "
+                    " (tilt of the floor, push at the pivot, restoring to overturning moment). As shot, margin "
+                    (margin) " the feet, " (kilograms(plan.payload.mass_kg)) " on the pivot; less the floor's slope, warning under "
+                    (degrees(tilt)) ", stop under " (degrees(criteria.tilt_stop_deg)) "; factor wanted: "
+                    (trimmed(criteria.wanted_factor, 2)) ". Makers' ratings rule. "
                 }
                 strong { (plan.removal.sentence()) }
             }

@@ -155,7 +155,7 @@ fn tipping_has_its_yardsticks_on_every_page() {
     for (page, shot) in pages(&html, &Whole::new(&file, &[])) {
         let stands = text(within(page, ".stands")[0]);
         for words in
-            ["Tips at", "factor", "Margin", "warning under 10°", "stop under 5°", "Makers' ratings rule"]
+            ["Tips at", "factor", "margin", "warning under 10°", "stop under 5°", "Makers' ratings rule"]
         {
             assert!(stands.contains(words), "{} lacks `{words}`: {stands}", shot.name);
         }
