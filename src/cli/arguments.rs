@@ -84,8 +84,9 @@ pub(crate) struct Output {
     /// Unit of printed lengths
     #[arg(long, global = true, value_enum, default_value_t = Units::Cm)]
     pub(crate) units: Units,
-    /// Print JSON with every number in full (mm, deg, kg, N), whatever --units says; where something is wrong,
-    /// {"mistakes": [...]}, each with kind, number, sentence, field, value, least, most, line and column
+    /// Print JSON with every number in full (mm, deg, kg, N), whatever --units says; a sheet, drawing or shoot file
+    /// that is printed stays what it is; where something is wrong, {"mistakes": [...]}, each with kind, number,
+    /// sentence, field, value, least, most, line and column
     #[arg(long, global = true)]
     pub(crate) json: bool,
     /// Colour the text; auto: only on a terminal, and not where NO_COLOR is set

@@ -237,7 +237,10 @@ fn print(page: &mut Page, shot: &NamedShot, on_set: &OnSet) {
     let columns = [left(""), right("Planned"), right("Is"), right("Off"), right("Allowed"), left("Verdict")];
     page.figures(&columns, rows);
     page.paragraph("±: one standard deviation; two of them on either side count as possible.");
-    page.heading("To correct");
+    page.heading(match is_stopped(plan) {
+        true => "What correcting it would take, if it could be set up",
+        false => "To correct",
+    });
     page.list(&corrections(&on_set.correction, units));
 }
 

@@ -14,12 +14,16 @@ pub(crate) fn sentence(caution: &Caution, units: Units) -> String {
 /// A caution's value and limit, in brackets.
 pub(crate) fn figures(caution: &Caution, units: Units) -> String {
     let value = figure(caution.code, caution.value, units);
-    // Where anything over nothing, or under everything, is too much, the limit says nothing.
-    let plain = matches!(caution.code, CautionCode::StackNeeded | CautionCode::TableEndsInFrame);
-    if caution.limit == 0.0 || plain {
-        format!("({value})")
-    } else {
-        format!("({value}; limit {})", figure(caution.code, caution.limit, units))
+    match caution.code {
+        CautionCode::BoomMissing => format!("(it would have to reach {value})"),
+        CautionCode::HorizonInFrame => {
+            let over = if caution.value < 0.0 { "above" } else { "below" };
+            format!("(its top edge looks {} {over} level)", degrees(caution.value.abs()))
+        }
+        // Where anything over nothing, or under everything, is too much, the limit says nothing.
+        CautionCode::StackNeeded | CautionCode::TableEndsInFrame => format!("({value})"),
+        _ if caution.limit == 0.0 => format!("({value})"),
+        code => format!("({value}; limit {})", figure(code, caution.limit, units)),
     }
 }
 

@@ -128,7 +128,8 @@ fn an_impossible_shots_figures_are_marked() {
     let measured = ["set", "breakfast-long", "--sensor-distance", "365 cm", "--elevation", "90"];
     let set = run(&measured).out;
     assert!(
-        set.find("\n  stop ") < set.find("To correct") && set.contains("Cannot be set up as asked"),
+        set.find("\n  stop ") < set.find("if it could be set up")
+            && set.contains("Cannot be set up as asked"),
         "{set}"
     );
 }
