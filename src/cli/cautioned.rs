@@ -47,10 +47,12 @@ pub(crate) fn stops(page: &mut Page, shot: &NamedShot) {
         })
         .collect();
     let choose = "`tablerig choose` looks for another lens, support or side.";
-    told.push(match told.is_empty() {
-        true => ("instead", format!("No one change alone makes it work; {choose}")),
-        false => ("or", choose.into()),
-    });
+    if told.is_empty() {
+        told.push(("instead", format!("No one change alone clears what stops it; {choose}")));
+    } else {
+        told.push(("or", choose.into()));
+        told.push(("then", "Plan it again: each change only just clears what stops the shot.".into()));
+    }
     page.short_pairs(&told);
 }
 

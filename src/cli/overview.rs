@@ -7,7 +7,7 @@ use std::vec;
 use super::cautioned;
 use super::page::{Page, left, right, word};
 use super::setting::{self, BRACKETS, NOT_SO, is_stopped, marked, tilt_limits};
-use super::wording::{column_degrees, decimals, degrees, f_number};
+use super::wording::{column_degrees, decimals, degrees, f_number, tips_at};
 use crate::shootfile::{NamedShot, ShootFile};
 
 /// All shots of a file.
@@ -64,7 +64,7 @@ fn table(page: &mut Page, shots: &[NamedShot]) {
             set(units.bare(plan.pose.sensor.z_mm)),
             set(units.bare(plan.lens.sensor_distance_mm)),
             reach,
-            set(column_degrees(plan.stability.as_shot.tilt_to_tip_deg)),
+            set(tips_at(plan.stability.as_shot.tilt_to_tip_deg, column_degrees)),
             worst.into(),
         ]
     };
@@ -105,7 +105,7 @@ fn yardsticks(shots: &[NamedShot]) -> String {
     let Some(criteria) = shots.first().map(|shot| &shot.brief.criteria) else { return String::new() };
     let public = shots.iter().any(|shot| shot.brief.bay.public_passes);
     format!(
-        "Tips at: the tilt of the floor that tips it, in the worst direction; {}. Margin: from the centre of gravity \
+        "Tips at: the tilt of the floor that tips it, in the worst direction (falls: it does not stand); {}. Margin: from the centre of gravity \
          to the nearest line between two feet. Factor: restoring over overturning moment, where weight hangs outside \
          the feet; {} is wanted. The makers' ratings rule over all three.",
         tilt_limits(criteria, public),

@@ -144,11 +144,17 @@ fn standing(plan: &Plan, units: Units) -> String {
         factor => format!("; factor {}", decimals(factor, 1)),
     };
     let camera_off = match plan.placement.boom_used {
-        true => format!("; with the camera off at {}", column_degrees(off.tilt_to_tip_deg)),
+        true if off.tilt_to_tip_deg > 0.0 => {
+            format!("; with the camera off at {}", column_degrees(off.tilt_to_tip_deg))
+        }
+        true => "; with the camera off it falls".into(),
         false => String::new(),
     };
-    let tilt = column_degrees(as_shot.tilt_to_tip_deg);
-    format!("at {tilt} of tilt; margin {margin} the feet{factor}{camera_off}")
+    let tilt = match as_shot.tilt_to_tip_deg {
+        deg if deg > 0.0 => format!("at {} of tilt", column_degrees(deg)),
+        _ => "it falls".into(),
+    };
+    format!("{tilt}; margin {margin} the feet{factor}{camera_off}")
 }
 
 fn focus(shot: &NamedShot, units: Units) -> String {

@@ -13,7 +13,7 @@ use super::flags::pick_shot;
 use super::load;
 use super::page::{Page, left, right, word};
 use super::setting::{BRACKETS, is_stopped, marked, tilt_limits};
-use super::wording::{Units, column_degrees, degrees, f_number, factor, on_sensor};
+use super::wording::{Units, column_degrees, degrees, f_number, factor, on_sensor, tips_at};
 use crate::brief::{Brief, Framing};
 use crate::caution::Level;
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
@@ -291,7 +291,7 @@ impl Swept {
             f_number(plan.focus.engraved),
             units.bare(depth.in_front_mm + depth.behind_mm),
             factor(plan.stability.as_shot.factor),
-            set(column_degrees(plan.stability.as_shot.tilt_to_tip_deg)),
+            set(tips_at(plan.stability.as_shot.tilt_to_tip_deg, column_degrees)),
             plan.cautions.worst().map_or("-", word).into(),
         ]
     }

@@ -5,7 +5,7 @@ use std::prelude::rust_2024::*;
 
 pub(crate) use crate::sheet::wording::{
     UNBROKEN, Units, bearing, column_degrees, decimals, degrees, f_number, hold, kilograms, on_sensor,
-    percent, side, trimmed, with_unit,
+    percent, side, tips_at, trimmed, with_unit,
 };
 use std::string::ToString;
 

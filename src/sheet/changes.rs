@@ -5,6 +5,8 @@ use alloc::string::String;
 
 use super::wording::{Units, degrees, kilograms, on_sensor};
 use crate::brief::Brief;
+use crate::caution::Level;
+use crate::plan::plan;
 use crate::shoot::change::{Change, ChangeKind};
 
 /// In what steps a change is said, in the unit of its field.
@@ -32,5 +34,9 @@ pub(crate) fn change_in_words(change: &Change, brief: &Brief, units: Units) -> S
     let by = told.by();
     let more = if by < 0.0 { "less" } else { "more" };
     let sentence = change.kind.sentence().trim_end_matches('.');
-    format!("{sentence}: {}, now {} ({} {more}).", value(told.to), value(told.from), value(by.abs()))
+    let change =
+        format!("{sentence}: {}, now {} ({} {more}).", value(told.to), value(told.from), value(by.abs()));
+    // The smallest change only just clears what stops; whatever else there is to look at stays.
+    let warned = plan(&told.applied(brief)).is_ok_and(|plan| plan.cautions.worst() == Some(Level::Warn));
+    if warned { change + " Warnings remain." } else { change }
 }

@@ -10,7 +10,9 @@ use super::cautions::sentence;
 use super::changes::change_in_words;
 use super::setting::{Row, rows};
 use super::topic::{Topic, topic};
-use super::wording::{Units, column_degrees, decimals, degrees, kilograms, percent, trimmed, with_unit};
+use super::wording::{
+    FALLS, Units, column_degrees, decimals, degrees, kilograms, percent, trimmed, with_unit,
+};
 use super::{Sheet, SheetShot};
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
 use crate::caution::{Caution, Level};
@@ -83,9 +85,9 @@ fn changes(shot: &SheetShot<'_>, units: Units) -> Markup {
         found.into_iter().flatten().flatten().map(|change| change_in_words(&change, brief, units)).collect();
     html! {
         @if found.is_empty() {
-            "No one change alone makes it work."
+            "No one change alone clears what stops it."
         } @else {
-            "One of these would make it work: " (found.join(" "))
+            "Each alone just clears what stops it: " (found.join(" "))
         }
     }
 }
@@ -194,6 +196,9 @@ fn standing(shot: &SheetShot<'_>, units: Units) -> Markup {
     let stability = &plan.stability;
     let factor = |factor: f64| if factor > 99.0 { String::from("over 99") } else { decimals(factor, 1) };
     let state = |name: &str, state: &Standing| {
+        if state.tilt_to_tip_deg <= 0.0 {
+            return format!("{name} it {FALLS}, factor {}", factor(state.factor));
+        }
         let push = with_unit(&decimals(state.push_to_tip_n, 0), "N");
         let tilt = degrees(state.tilt_to_tip_deg);
         format!("{name} {tilt} or {push}, factor {}", factor(state.factor))

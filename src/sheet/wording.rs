@@ -204,6 +204,14 @@ pub(crate) fn column_degrees(deg: f64) -> String {
     format!("{}°", decimals(deg, 1))
 }
 
+/// The tilt that tips a stand, by `told`; a word where it does not stand at all.
+pub(crate) fn tips_at(deg: f64, told: fn(f64) -> String) -> String {
+    if deg > 0.0 { told(deg) } else { FALLS.into() }
+}
+
+/// What a stand does that needs no tilt and no push to tip.
+pub(crate) const FALLS: &str = "falls";
+
 /// A length on the sensor, or of the glass: always in millimetres.
 pub(crate) fn on_sensor(mm: f64) -> String {
     let places = if mm.abs() < 1.0 { 3 } else { 1 };

@@ -9,3 +9,4 @@ mod pages;
 mod run;
 mod shoot;
 mod units;
+mod voice;

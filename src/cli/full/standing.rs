@@ -7,7 +7,8 @@ use std::vec;
 use crate::cli::page::{Page, given, left, right};
 use crate::cli::setting::is_stopped;
 use crate::cli::wording::{
-    Units, column_degrees, decimals, degrees, factor, kilograms, percent, seconds, trimmed, with_unit,
+    Units, column_degrees, decimals, degrees, factor, kilograms, percent, seconds, tips_at, trimmed,
+    with_unit,
 };
 use crate::rig::stability::Standing;
 use crate::shootfile::NamedShot;
@@ -39,8 +40,8 @@ fn states(page: &mut Page, shot: &NamedShot) {
             units.length(standing.margin_mm),
             factor(standing.factor),
             over(standing, plan.placement.leg_count),
-            column_degrees(standing.tilt_to_tip_deg),
-            newtons(standing.push_to_tip_n),
+            tips_at(standing.tilt_to_tip_deg, column_degrees),
+            tips_at(standing.push_to_tip_n, newtons),
             if boom { newton_metres(standing.clamp_moment_n_m) } else { "-".into() },
         ]
     };
@@ -67,7 +68,11 @@ fn states(page: &mut Page, shot: &NamedShot) {
             ("", "Factor: restoring over overturning moment; ∞ where no weight hangs outside the feet."),
             ("over legs", "Over legs: between which two it would go over, counted from the first, and in which direction \
               from the boom."),
-            ("", "Tips at: tilt of the floor. Push: sideways at the head's pivot. Clamp: the moment it holds."),
+            (
+                "",
+                "Tips at: tilt of the floor. Push: sideways at the head's pivot. Falls: it does not stand. Clamp: the \
+                 moment it holds.",
+            ),
         ],
     );
     page.gap();
@@ -119,8 +124,9 @@ fn weights(page: &mut Page, shot: &NamedShot) {
     let units = page.units;
     let (plan, support) = (&shot.plan, &shot.brief.support);
     let payload = &plan.payload;
-    let rated =
-        |rating: Option<String>| rating.map_or_else(|| "no rating given".into(), |r| format!("rated {r}"));
+    let rated = |rating: Option<String>| {
+        rating.map_or_else(|| "no rating given: not checked".into(), |r| format!("rated {r}"))
+    };
     let load = payload.mass_kg - support.head.mass_kg;
     let mut pairs = vec![
         (

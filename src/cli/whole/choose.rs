@@ -13,7 +13,9 @@ use crate::cli::arguments::File;
 use crate::cli::failure::{Failure, NOT_AS_ASKED};
 use crate::cli::flags::pick_shot;
 use crate::cli::page::{Page, left, right};
-use crate::cli::wording::{Units, column_degrees, decimals, degrees, factor, percent, side, with_unit};
+use crate::cli::wording::{
+    Units, column_degrees, decimals, degrees, factor, percent, side, tips_at, with_unit,
+};
 use crate::cli::{cautioned, load};
 use crate::sheet::cautions::sentence;
 use crate::sheet::changes::change_in_words;
@@ -232,7 +234,7 @@ fn merits(candidate: &Candidate, units: Units) -> Vec<String> {
         percent(merits.payload_share),
         factor(merits.factor),
         reach,
-        column_degrees(merits.tilt_to_tip_deg),
+        tips_at(merits.tilt_to_tip_deg, column_degrees),
         lost.as_ref().map_or_else(|| "the best".into(), |lost| on(lost, units)),
     ]
 }
