@@ -21,7 +21,8 @@ use crate::shootfile::subject::{JUDGED, JUDGED_WORDS};
 
 const EXAMPLES: &str = "\
 Examples:
-  tablerig advise --diameter 19cm --height 85mm --vessel-inside 178mm --contents-below-rim 22mm --judged-by contents
+  tablerig advise --diameter 19cm --height 85mm --vessel-inside 178mm \\
+      --contents-below-rim 22mm --judged-by contents
   tablerig advise --width 30cm --depth 20cm --height 5cm
   tablerig advise --subject soup-bowl shoot.toml";
 

@@ -30,12 +30,13 @@ Examples:
   tablerig plan shoot.toml --units in           plan your own, in inches
   tablerig shot soup shoot.toml                 one shot in full
   tablerig choose loaf shoot.toml               which lens, support and side take it, and why
-  tablerig fit shoot.toml                       whether all shots fit the bay, and where the table may stand
+  tablerig fit shoot.toml                       whether the shots fit the bay, and how
   tablerig book shoot.toml                      the room to ask for and everything to pull
   tablerig order shoot.toml                     the order with the least re-rigging
   tablerig sheet shoot.toml -o sheet.html       the sheet to print, a page a shot
   tablerig draw soup shoot.toml -o drawings     its three drawings as SVG
-  tablerig set soup shoot.toml --sensor-distance '155 cm +- 5 mm' --elevation '59.8° +- 0.3°' --write
+  tablerig set soup shoot.toml --sensor-distance '155 cm +- 5 mm' \\
+      --elevation '59.8° +- 0.3°' --write
   tablerig sweep elevation --from 30 --to 90 --step 10 --shot soup shoot.toml
   tablerig ask magnification --focal-length 100mm --sensor 36 --sensor-distance 60cm
   tablerig advise --diameter 19cm --height 85mm --judged-by contents

@@ -31,8 +31,10 @@ The aim point's height is taken as planned unless it was measured too. Without a
 last one in the file's log is shown.
 
 Examples:
-  tablerig set soup --sensor-height '213.5 cm +- 5 mm' --horizontal-distance '78 cm +- 1 cm' --roll '0.2° +- 0.1°'
-  tablerig set soup shoot.toml --sensor-distance '155 cm +- 5 mm' --elevation '59.8° +- 0.3°' --write
+  tablerig set soup --sensor-height '213.5 cm +- 5 mm' --horizontal-distance '78 cm +- 1 cm' \\
+      --roll '0.2° +- 0.1°'
+  tablerig set soup shoot.toml --sensor-distance '155 cm +- 5 mm' \\
+      --elevation '59.8° +- 0.3°' --write
 
 Exit status: 0 within the tolerances, 1 outside them or not to be told.";
 

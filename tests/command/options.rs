@@ -174,3 +174,30 @@ fn control_characters_are_shown() {
     }
     assert!(run_on(&["plan"], "odd.toml", &text).out.contains("soup␛[2J␇␈"));
 }
+
+/// An example that the help breaks in two where the shell does not is no longer a command.
+#[test]
+fn examples_can_be_pasted() {
+    let mut examples = 0;
+    for command in [
+        &["--help"][..],
+        &["advise", "--help"],
+        &["sweep", "--help"],
+        &["set", "--help"],
+        &["ask", "measured", "--help"],
+        &["ask", "viewpoint", "--help"],
+        &["ask", "ceiling", "--help"],
+        &["ask", "focal-length", "--help"],
+        &["ask", "magnification", "--help"],
+    ] {
+        let help = run(command).out;
+        let lines: Vec<&str> = help.lines().collect();
+        for (place, line) in lines.iter().enumerate().filter(|(_, line)| line.starts_with("  tablerig ")) {
+            examples += 1;
+            let next = lines.get(place + 1).copied().unwrap_or_default();
+            let goes_on = next.starts_with(' ') && !next.starts_with("  tablerig ");
+            assert_eq!(goes_on, line.ends_with('\\'), "{command:?}: {line}\n{next}");
+        }
+    }
+    assert!(examples > 20, "{examples}");
+}

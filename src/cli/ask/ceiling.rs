@@ -22,8 +22,8 @@ shot, what is not given counts as 0: the socket, the body above the axis, the he
 
 Examples:
   tablerig ask ceiling --shot breakfast-long
-  tablerig ask ceiling --ceiling '2.5 m' --clearance '5 cm' --elevation 90 --aim-height-above-floor '76 cm' \\
-      --body-above '6 cm' --focal-length 50mm --sensor 36x24";
+  tablerig ask ceiling --ceiling '2.5 m' --clearance '5 cm' --elevation 90 \\
+      --aim-height-above-floor '76 cm' --body-above '6 cm' --focal-length 50mm --sensor 36x24";
 
 #[derive(Debug, Args)]
 #[command(after_help = EXAMPLES)]

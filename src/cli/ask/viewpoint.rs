@@ -20,8 +20,8 @@ const EXAMPLES: &str = "\
 The same entrance pupil and the same frame give the same perspective, whatever the camera.
 
 Example: found with a small camera in the hand, 62 cm away; which lens on 36 x 24 mm repeats it?
-  tablerig ask viewpoint --hand-focal-length 6.9mm --hand-sensor-width 9.8mm --hand-distance '62 cm' \\
-      --sensor 36";
+  tablerig ask viewpoint --hand-focal-length 6.9mm --hand-sensor-width 9.8mm \\
+      --hand-distance '62 cm' --sensor 36";
 
 #[derive(Debug, Args)]
 #[command(after_help = EXAMPLES)]
