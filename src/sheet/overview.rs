@@ -65,7 +65,10 @@ fn order(sheet: &Sheet<'_>) -> Markup {
                     tr {
                         td.tick { span.box {} }
                         td.place { (place + 1) }
-                        td { a href={ "#shot-" (place + 1) } { (name(sheet, step.shot)) } }
+                        td {
+                            a href={ "#shot-" (place + 1) } { (name(sheet, step.shot)) }
+                            @if stopped(sheet, step.shot) { span.stop { " " (sign(Level::Stop)) " not as asked" } }
+                        }
                         td {
                             @if place == 0 { "set up" } @else {
                                 (step.rerig.changed().collect::<Vec<_>>().join(", "))
@@ -120,6 +123,12 @@ fn pull(sheet: &Sheet<'_>, units: Units) -> Markup {
 
 fn name<'a>(sheet: &Sheet<'a>, shot: usize) -> &'a str {
     sheet.shots.get(shot).map_or("", |shot| shot.name)
+}
+
+/// Whether something stops a shot.
+fn stopped(sheet: &Sheet<'_>, shot: usize) -> bool {
+    let shot = sheet.shots.get(shot);
+    shot.is_some_and(|shot| shot.listed.plan.cautions.worst() == Some(Level::Stop))
 }
 
 /// Shots by their places in the order.

@@ -60,6 +60,7 @@ fn every_shot_has_its_page_in_the_order_of_shooting() {
     }
     // The overview leads to each of them.
     let places = all(&html, ".order a");
+    assert_eq!(all(&html, ".order .stop").len(), 1, "what cannot be done as asked is marked there too");
     for (link, (page, shot)) in places.iter().zip(pages(&html, &whole)) {
         assert_eq!(
             (text(*link), link.attr("href")),

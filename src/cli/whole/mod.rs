@@ -18,7 +18,7 @@ use super::arguments::File;
 use super::failure::Failure;
 use super::flags::pick_shot;
 use super::load;
-use crate::caution::Level;
+use super::setting::is_stopped;
 use crate::shootfile::ShootFile;
 use crate::shootfile::whole::Whole;
 
@@ -65,9 +65,7 @@ fn name<'a>(whole: &Whole<'a>, place: usize) -> &'a str {
 
 /// What to say where shots cannot be done as asked, yet count.
 fn stopped(whole: &Whole<'_>) -> Option<String> {
-    let stops = |place: &usize| {
-        whole.shots.get(*place).is_some_and(|shot| shot.plan.cautions.worst() == Some(Level::Stop))
-    };
+    let stops = |place: &usize| whole.shots.get(*place).is_some_and(|shot| is_stopped(&shot.plan));
     let stopped: Vec<usize> = (0..whole.shots.len()).filter(stops).collect();
     let listed: Vec<String> =
         stopped.iter().map(|place| format!("--leave-out {}", name(whole, *place))).collect();

@@ -9,6 +9,7 @@ use serde_json::{Value, json};
 use super::{WholeFlags, name, stopped};
 use crate::cli::failure::Failure;
 use crate::cli::page::{Page, left, right};
+use crate::cli::setting::is_stopped;
 use crate::cli::wording::{trimmed, with_unit};
 use crate::shoot::order::{Order, OrderStep};
 use crate::shootfile::whole::Whole;
@@ -45,7 +46,10 @@ fn print(page: &mut Page, whole: &Whole<'_>, order: &Order) {
             _ => change(step),
         };
         let took = if index == 0 { String::new() } else { trimmed(step.minutes, 1) };
-        vec![format!("{}", index + 1), name(whole, step.shot).into(), change, took]
+        let stops = whole.shots.get(step.shot).is_some_and(|shot| is_stopped(&shot.plan));
+        let name = name(whole, step.shot);
+        let name = if stops { format!("{name} (not as asked)") } else { name.into() };
+        vec![format!("{}", index + 1), name, change, took]
     });
     page.figures(&[right("#"), left("Shot"), left("To change before it"), right("Minutes")], rows.collect());
     page.paragraph(&method(order));
