@@ -137,7 +137,7 @@ fn in_short(note: &Caution, shot: &NamedShot, units: Units) -> String {
         }
         Code::FloorNotLevel => format!("floor slopes by {value} (limit {limit})"),
         Code::SagMovesAim => format!("boom's sag moves the aim by {value} (limit {limit})"),
-        Code::LoadOverhead => format!("{value} overhead (limit 0 kg): the cautions at the end apply"),
+        Code::LoadOverhead => format!("{value} overhead: the cautions at the end apply"),
         code => format!("{} {}", name(code), figures(note, units)),
     };
     match (note.code, remedy(note, shot, units)) {

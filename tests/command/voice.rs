@@ -60,7 +60,9 @@ fn notes_have_their_figures() {
     let notes: Vec<&str> = text.lines().filter(|line| line.starts_with("  note ")).collect();
     assert!(notes.len() > 15);
     for note in notes {
-        assert!(note.chars().any(|c| c.is_ascii_digit()) && note.contains('('), "{note}");
+        // With its limit, but for a load overhead, where any is worth knowing.
+        let limited = note.contains('(') || note.contains(" overhead: ");
+        assert!(note.chars().any(|c| c.is_ascii_digit()) && limited, "{note}");
     }
 }
 
