@@ -8,7 +8,7 @@ use std::format;
 use std::prelude::rust_2024::*;
 
 use super::problem::Problem;
-use super::toml_text::{key, toml_text, value as toml_value};
+use super::toml_text::{has_heading, key, toml_text, under_heading, value as toml_value};
 use super::tree::{Entry, Node, Step, Value};
 use super::{Form, parse};
 
@@ -132,8 +132,8 @@ fn in_toml(text: &str, root: &Node, edit: &Edit) -> Option<String> {
         }
         (Some(old), None) => taken_away(text, root, old),
         (None, Some(new)) => {
-            if matches!(new.value, Value::Table(_)) || matches!(last, Step::Index(_)) {
-                return Some(appended(text, &edit.path, new));
+            if has_heading(new) || matches!(last, Step::Index(_)) {
+                return added(text, root, &edit.path, new);
             }
             let Step::Key(new_key) = last else { return None };
             let heading = &root.at(way)?.span;
@@ -151,16 +151,44 @@ fn in_toml(text: &str, root: &Node, edit: &Edit) -> Option<String> {
     }
 }
 
-/// A table at the end of the text, under its own heading.
-fn appended(text: &str, path: &[Step], new: &Node) -> String {
-    let nested = path.iter().rev().fold(new.clone(), |node, step| match step {
-        Step::Key(key) => {
-            let entry = Entry { key: key.clone(), key_span: 0..0, node };
-            Node { span: 0..0, value: Value::Table([entry].into()) }
-        }
-        Step::Index(_) => Node { span: 0..0, value: Value::List([node].into()) },
+/// A table, or several, under headings of their own: after what there is of what they belong to, or at the
+/// end of the text.
+fn added(text: &str, root: &Node, path: &[Step], new: &Node) -> Option<String> {
+    let (last, way) = path.split_last()?;
+    let mut block = String::new();
+    let heading = path.iter().filter_map(|step| match step {
+        Step::Key(name) => Some(key(name)),
+        Step::Index(_) => None,
     });
-    format!("{}\n\n{}", text.trim_end(), toml_text(&nested))
+    let heading = heading.collect::<Vec<_>>().join(".");
+    match last {
+        Step::Key(_) => under_heading(&mut block, &heading, new),
+        Step::Index(_) => {
+            let list = Node { span: 0..0, value: Value::List([new.clone()].into()) };
+            under_heading(&mut block, &heading, &list);
+        }
+    }
+    let end = match root.at(way) {
+        Some(owner) if !way.is_empty() => {
+            let end = end_of(owner);
+            let rest = text.get(end..)?;
+            end + rest.find('\n').unwrap_or(rest.len())
+        }
+        _ => text.trim_end().len(),
+    };
+    let (before, after) = text.split_at_checked(end)?;
+    let after = if after.trim().is_empty() { "\n" } else { after };
+    Some(format!("{before}\n\n{}{after}", block.trim_end()))
+}
+
+/// Where the last thing ends that is part of a node.
+fn end_of(node: &Node) -> usize {
+    let inside = match &node.value {
+        Value::Table(entries) => entries.iter().map(|entry| end_of(&entry.node)).max(),
+        Value::List(list) => list.iter().map(end_of).max(),
+        _ => None,
+    };
+    inside.unwrap_or(0).max(node.span.end)
 }
 
 /// The text without a value's line, or without a table from its heading to the next table's.

@@ -44,7 +44,7 @@ pub(super) fn value(node: &Node) -> Option<String> {
 }
 
 /// Whether a node stands under a heading of its own.
-fn has_heading(node: &Node) -> bool {
+pub(super) fn has_heading(node: &Node) -> bool {
     match &node.value {
         Value::Table(_) => true,
         Value::List(list) => {
@@ -71,21 +71,26 @@ fn table(text: &mut String, path: &str, entries: &[Entry]) {
     for entry in entries.iter().filter(|entry| has_heading(&entry.node)) {
         let dot = if path.is_empty() { "" } else { "." };
         let path = format!("{path}{dot}{}", key(&entry.key));
-        match &entry.node.value {
-            Value::List(list) => {
-                for item in list {
-                    heading(text, &format!("[[{path}]]"));
-                    table(text, &path, item.entries());
-                }
+        under_heading(text, &path, &entry.node);
+    }
+}
+
+/// A table, or a list of them, under the heading of that path.
+pub(super) fn under_heading(text: &mut String, path: &str, node: &Node) {
+    match &node.value {
+        Value::List(list) => {
+            for item in list {
+                heading(text, &format!("[[{path}]]"));
+                table(text, path, item.entries());
             }
-            _ => {
-                let inner = entry.node.entries();
-                // A table of nothing but tables needs no heading.
-                if inner.is_empty() || inner.iter().any(|entry| !has_heading(&entry.node)) {
-                    heading(text, &format!("[{path}]"));
-                }
-                table(text, &path, inner);
+        }
+        _ => {
+            let inner = node.entries();
+            // A table of nothing but tables needs no heading.
+            if inner.is_empty() || inner.iter().any(|entry| !has_heading(&entry.node)) {
+                heading(text, &format!("[{path}]"));
             }
+            table(text, path, inner);
         }
     }
 }

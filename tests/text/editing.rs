@@ -58,7 +58,7 @@ fn one_value_changes_one_line() {
 #[test]
 fn tables_come_and_go() {
     let lens = json!({ "focal_length_mm": 60, "mass_kg": "1 kg" });
-    let new = ["", "[lens.\"a new one\"]", "focal_length_mm = 60", "mass_kg = \"1 kg\""];
+    let new = ["[lens.\"a new one\"]", "focal_length_mm = 60", "mass_kg = \"1 kg\"", ""];
     assert_eq!(edit(json!(["lens", "a new one"]), lens), (lines(&[]), lines(&new)));
     let shot = json!({ "name": "new", "elevation_deg": 5.5 });
     let new = ["", "[[shot]]", "name = \"new\"", "elevation_deg = 5.5"];
@@ -68,6 +68,71 @@ fn tables_come_and_go() {
     assert_eq!(new, lines(&[]));
     assert_eq!(gone[0], "[table.dining]");
     assert!(gone.iter().all(|line| !line.starts_with('#')), "{gone:?}");
+}
+
+/// The lines around a heading that was added to the invented shoot.
+fn around(path: Value, value: Value, heading: &str) -> Vec<String> {
+    let edited = asked("edit", json!({ "shoot": demo(), "edits": [{ "path": path, "value": value }] }));
+    assert_eq!(edited["rest_kept"], true, "{path}");
+    let text = edited["text"].as_str().unwrap();
+    let (before, after) = changed(&demo(), text);
+    assert_eq!(before, lines(&[]), "{path}");
+    assert!(after.contains(&heading.to_owned()), "{after:?}");
+    let all: Vec<&str> = text.lines().collect();
+    let at = all.iter().rposition(|line| *line == heading).unwrap();
+    lines(&all[at - 2..(at + 3).min(all.len())])
+}
+
+/// A table is put where a person would write it: with what it belongs to.
+#[test]
+fn a_table_stands_with_what_it_belongs_to() {
+    assert_eq!(
+        around(
+            json!(["support", "tripod", "boom"]),
+            json!({ "longest_reach_mm": "90 cm", "mass_kg": 1 }),
+            "[support.tripod.boom]"
+        ),
+        [
+            "rated_load_kg = \"8 kg\"",
+            "",
+            "[support.tripod.boom]",
+            "longest_reach_mm = \"90 cm\"",
+            "mass_kg = 1"
+        ]
+    );
+    assert_eq!(
+        around(
+            json!(["support", "tripod", "sandbags"]),
+            json!([{ "mass_kg": 7, "out_mm": 0 }]),
+            "[[support.tripod.sandbags]]"
+        ),
+        ["rated_load_kg = \"8 kg\"", "", "[[support.tripod.sandbags]]", "mass_kg = 7", "out_mm = 0"]
+    );
+    // The comment after the last value of its owner stays on its line.
+    assert_eq!(
+        around(json!(["table", "stool"]), json!({ "width_mm": 400, "depth_mm": 400 }), "[table.stool]"),
+        [
+            "underside = \"closed\"        # a box: feet stay outside",
+            "",
+            "[table.stool]",
+            "width_mm = 400",
+            "depth_mm = 400"
+        ]
+    );
+    // Inside one shot of several.
+    assert_eq!(
+        around(
+            json!(["shot", place("tiles"), "note_of_its_own"]),
+            json!({ "a": 1, "b": 2 }),
+            "[shot.note_of_its_own]"
+        ),
+        ["height_mm = 9", "", "[shot.note_of_its_own]", "a = 1", "b = 2"]
+    );
+    // The first entry of a log is written as the next ones are.
+    assert_eq!(
+        around(json!(["log"]), json!([{ "shot": "soup", "note": "one" }]), "[[log]]")[1..],
+        ["", "[[log]]", "shot = \"soup\"", "note = \"one\""]
+    );
 }
 
 /// Edits one after another say what the tree says, whatever of the text is kept.
