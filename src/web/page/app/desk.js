@@ -1,7 +1,7 @@
 // The shoot on the desk: its text as a file, the same as an object, which shot is looked at, and what was before.
 
 import { keep } from "./keep.js";
-import { valueAt, withValue } from "./oneshot.js";
+import { valueAt, withPlace, withValue } from "./oneshot.js";
 
 const MOST_STEPS_BACK = 60;
 
@@ -93,7 +93,7 @@ export class Desk extends EventTarget {
     const edits = this.#writable(this.pending);
     this.pending = [];
     if (edits.length === 0) return true;
-    const { text, rest_kept: kept } = this.rig.ask("edit", { shoot: this.text, edits });
+    const { text, rest_kept: kept } = this.#edited(edits);
     this.#step(text);
     this.dispatchEvent(new Event("committed"));
     return kept;
@@ -109,9 +109,26 @@ export class Desk extends EventTarget {
   /** Changes the list of shots or of gear; throws where the result could not be planned, and then nothing has changed. */
   restructure(edits, index = this.index) {
     this.commit();
-    const { text, rest_kept: kept } = this.rig.ask("edit", { shoot: this.text, edits });
+    const { text, rest_kept: kept } = this.#edited(edits);
     this.retext(text, index);
     return kept;
+  }
+
+  /** The same by the first of several ways that leaves the file's comments alone. */
+  restructureGently(ways) {
+    this.commit();
+    return this.restructure(ways.find((edits) => this.#edited(edits).rest_kept) ?? ways[0]);
+  }
+
+  /** The text with changes made in it; a table that is not there yet comes with what is put into it. */
+  #edited(edits) {
+    let shoot = this.rig.ask("read", { shoot: this.text }).shoot;
+    const placed = edits.map((edit) => {
+      const has = withPlace(shoot, edit);
+      shoot = withValue(shoot, has.path, has.value);
+      return has;
+    });
+    return this.rig.ask("edit", { shoot: this.text, edits: placed });
   }
 
   /** Takes a whole text in place of this one. */

@@ -3,7 +3,7 @@
 import { inform } from "./announce.js";
 import { byId, make, say, show } from "./dom.js";
 import { oneShot } from "./oneshot.js";
-import { degrees, entryOf, length, percent } from "./units.js";
+import { degrees, length, measurementOf, percent } from "./units.js";
 import { label, mistakeInWords } from "./words.js";
 
 const KEYS = [
@@ -36,7 +36,7 @@ export class MeasuredOnSet {
     });
     byId("measured").append(
       make("h3", {}, "What was measured"),
-      make("p", {}, "Give sensor height and horizontal distance, or sensor distance and elevation, or sensor height and sensor distance. An uncertainty may follow: 213.5 cm ± 5 mm."),
+      make("p", {}, "Give sensor height and horizontal distance, or sensor distance and elevation, or sensor height and sensor distance. How far off each may be can follow it: 213.5 cm ± 5 mm, or 9° ± 0.3°."),
       make("div", { class: "fields" }, fields), this.error, this.result,
       make("div", { class: "row" }, this.log));
     planner.addEventListener("rested", () => this.#show());
@@ -47,10 +47,24 @@ export class MeasuredOnSet {
     for (const { input } of this.#fields.values()) input.value = "";
   }
 
-  /** What was typed, as the library takes it. */
+  /** What was typed, as the library takes it; what it lacks stands beside it. */
   #asked() {
-    const entries = [...this.#fields].map(([key, { input, unit }]) => [key, entryOf(input.value, unit, "log", this.system())]);
-    return Object.fromEntries(entries.filter(([, value]) => value !== null));
+    const asked = {};
+    let whole = true;
+    for (const [key, field] of this.#fields) {
+      const { value, missing } = measurementOf(field.input.value, field.unit, this.system());
+      if (missing !== undefined) {
+        whole = false;
+        this.#say(field, `${label(key)}: ${missing}`);
+      } else if (value !== null) asked[key] = value;
+    }
+    return { whole, asked };
+  }
+
+  #say({ error, input }, text) {
+    say(error, `■ ${text}`);
+    show(error, true);
+    input.setAttribute("aria-invalid", "true");
   }
 
   #show() {
@@ -59,10 +73,10 @@ export class MeasuredOnSet {
       input.removeAttribute("aria-invalid");
     }
     show(this.error, false);
-    const { roll_deg: roll, ...measured } = this.#asked();
+    const { whole, asked: { roll_deg: roll, ...measured } } = this.#asked();
     const enough = ["sensor_height_mm", "horizontal_distance_mm", "sensor_distance_mm", "elevation_deg"].filter((key) => measured[key] !== undefined).length >= 2;
     this.log.hidden = true;
-    if (Object.keys(measured).length === 0 && roll === undefined) return this.result.replaceChildren();
+    if (!whole || (Object.keys(measured).length === 0 && roll === undefined)) return this.result.replaceChildren();
     const request = { shoot: oneShot(this.desk.shoot, this.desk.index), measured };
     if (roll !== undefined) request.roll_deg = roll;
     try {
@@ -84,9 +98,7 @@ export class MeasuredOnSet {
         if (enough) general.push(mistakeInWords(mistake));
         continue;
       }
-      say(field.error, `■ ${mistakeInWords(mistake, field.input.value.trim())}`);
-      show(field.error, true);
-      field.input.setAttribute("aria-invalid", "true");
+      this.#say(field, mistakeInWords(mistake, field.input.value.trim()));
     }
     say(this.error, general.length > 0 ? `■ ${general.join(" ")}` : "");
     show(this.error, general.length > 0);
@@ -119,16 +131,13 @@ export class MeasuredOnSet {
   }
 
   #write() {
-    const { roll_deg: roll, ...measured } = this.#asked();
-    const entry = { shot: this.desk.shot.name, ...measured, ...(roll === undefined ? {} : { roll_deg: roll }) };
-    const log = this.desk.shoot.log ?? [];
-    const values = [...this.#fields.values()].map(({ input }) => input.value);
-    // As a table of its own after the others, or in one list: whichever leaves the file's comments alone.
-    const ways = [[{ path: ["log", log.length], value: entry }], [{ path: ["log"], value: [...log, entry] }]];
     const { desk } = this;
-    desk.commit();
-    const keeps = (edits) => desk.rig.ask("edit", { shoot: desk.text, edits }).rest_kept;
-    desk.restructure(log.length === 0 ? ways[1] : (ways.find(keeps) ?? ways[0]));
+    const entry = { shot: desk.shot.name, ...this.#asked().asked };
+    const log = desk.shoot.log ?? [];
+    const values = [...this.#fields.values()].map(({ input }) => input.value);
+    const list = [{ path: ["log"], value: [...log, entry] }];
+    // As a table of its own after the others, or in one list: whichever leaves the file's comments alone.
+    desk.restructureGently(log.length === 0 ? [list] : [[{ path: ["log", log.length], value: entry }], list]);
     [...this.#fields.values()].forEach(({ input }, index) => (input.value = values[index]));
     inform("Written into the file's log. It is in the file once you save.");
   }

@@ -55,6 +55,14 @@ export function withValue(node, path, value) {
   return copy;
 }
 
+/** The same change as one of the outermost table or list that is not there yet. */
+export function withPlace(node, { path, value }) {
+  const depth = path.findIndex((_, index) => index + 1 < path.length && valueAt(node, path.slice(0, index + 1)) === undefined);
+  if (depth < 0 || value === null) return { path, value };
+  const inside = path.slice(depth + 1).reduceRight((within, step) => (typeof step === "number" ? [within] : { [step]: within }), value);
+  return { path: path.slice(0, depth + 1), value: inside };
+}
+
 /** What lies at a path; undefined where there is nothing. */
 export function valueAt(node, path) {
   return path.reduce((at, step) => at?.[step], node);

@@ -80,6 +80,29 @@ export function entryOf(typed, unit, kind, system) {
   return Number.isFinite(Number(plain)) ? Number(plain) : text;
 }
 
+const EXAMPLES = { mm: { metric: "213.5 cm ± 5 mm", feet: "84 1/16 in ± 3/16 in" }, deg: { metric: "9° ± 0.3°", feet: "9° ± 0.3°" } };
+
+/**
+ * A measurement that was typed, as a shoot file takes it, with its uncertainty after ±; `missing` says in words what it
+ * lacks. Two bare numbers are in the unit that a bare number has; of two lengths either both have a unit or neither.
+ */
+export function measurementOf(typed, unit, system) {
+  const halves = typed.split(/±|\+\/?[-−]/).map((half) => half.trim());
+  if (halves.length === 1) return { value: entryOf(typed, unit, "log", system) };
+  const example = `For example: ${EXAMPLES[unit][system]}.`;
+  const [value, uncertainty] = halves;
+  if (halves.length > 2) return { missing: `There is more than one ±. ${example}` };
+  if (value === "") return { missing: `What was measured is missing before the ±. ${example}` };
+  if (uncertainty === "") return { missing: `How far off it may be is missing after the ±. ${example}` };
+  const written = halves.map((half) => entryOf(half, unit, "log", system));
+  const bare = halves.map((half) => !/[^\d.,+−\s-]/.test(half));
+  if (unit === "mm" && bare[0] !== bare[1]) {
+    return { missing: `${bare[0] ? value : uncertainty} stands without a unit beside one that has it. ${example}` };
+  }
+  const told = written.map((half) => (typeof half === "number" ? `${half} ${unit}` : half));
+  return { value: told.join(" ± ") };
+}
+
 const SYMBOLS = { mm: " mm", deg: "°", kg: " kg", percent: " %", n_m: " N m", hz: " Hz", n: " N", min: " min", n_m2: " N m2", n_per_mm2: " N/mm2" };
 
 /** A value of a shoot file, as a field shows it. */
