@@ -10,6 +10,8 @@ after(closeBrowser);
 const SHOT = "soup";
 const GEAR = ["subject", "lens", "camera", "support", "table", "bay"];
 const FRAMING = ["frame_width_mm", "fill_width", "fill_height"];
+/** What all shots share. */
+const WHOLE = ["shoot", "criteria", "kit", "weights", "order"];
 const sections = rig.ask("fields").sections.map(({ heading, kind, keys }) => ({ kind, inner: heading.split(",")[0].replace(/[[\]]/g, "").split(".").slice(2), keys }));
 const shoot = rig.ask("read", { shoot: demo }).shoot;
 const uses = rig.ask("plan", { shoot: demo, shot: SHOT }).uses;
@@ -31,6 +33,15 @@ function wanted() {
   const used = rig.ask("plan", { shoot: text, shot: SHOT }).uses;
   const shot = read.shot.find(({ name }) => name === SHOT);
   const fields = new Map();
+  for (const { kind, heading, keys } of rig.ask("fields").sections) {
+    if (!WHOLE.includes(kind)) continue;
+    for (const one of heading.split(", ")) {
+      const inside = one.replace(/[[\]]/g, "").split(".");
+      const places = inside.length === 1 ? [[]] : read[kind][inside[1]].map((_, index) => [inside[1], index]);
+      const plain = keys.filter(({ key, sort }) => sort !== "own" || inside.length > 1);
+      for (const place of places) for (const listed of plain) fields.set(["field", kind, ...place, listed.key].join("-"), listed);
+    }
+  }
   for (const { kind, inner, keys } of sections) {
     if (kind !== "shot" && !GEAR.includes(kind)) continue;
     const table = kind === "shot" ? {} : inner.reduce((at, step) => at?.[step], read[kind][used[kind]]);
@@ -98,7 +109,7 @@ async function begin(page) {
 test("every key of the library that the shot and its gear can have is a field of the page, and no other", async () => {
   await visit({}, async (page) => {
     await begin(page);
-    const there = await page.$$eval("#asked-form :is(input, select, textarea)", (all) => all.map(({ id }) => id).filter((id) => id.startsWith("field-") && !id.endsWith("-way")));
+    const there = await page.$$eval("#asked-form :is(input, select, textarea)", (all) => all.map(({ id }) => id).filter((id) => id.startsWith("field-") && !id.endsWith("-way") && !id.startsWith("field-kit-")));
     assert.deepEqual([...there].sort(), [...wanted().keys()].sort());
     assert.equal(new Set(there).size, there.length);
     const ways = await page.$$eval("#field-shot-frame-way option", (all) => all.map(({ value }) => value));
@@ -130,7 +141,7 @@ function faults(listed, value, now, before) {
   return said.map((each) => `${each}: ${now.error.slice(0, 200)}`);
 }
 
-for (const kind of ["shot", ...GEAR]) {
+for (const kind of ["shot", ...GEAR, ...WHOLE.filter((kind) => kind !== "kit")]) {
   test(`nonsense into every field of the ${kind}`, async () => {
     await visit({}, async (page) => {
       await begin(page);

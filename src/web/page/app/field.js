@@ -4,9 +4,11 @@ import { make, say, show } from "./dom.js";
 import { label, mistakeInWords, word } from "./words.js";
 import { entryOf, shown } from "./units.js";
 
+/** Tables that a file has once, without a name of their own. */
+const ONCE = new Set(["shoot", "criteria", "kit", "weights", "order"]);
 const WRITTEN_HERE = " written in the shot";
 
-/** The identifier of a field. */
+/** The identifier of a field, by the kind of table and its path inside that. */
 export const fieldId = (path) => `field-${path.filter((step) => step !== "shot" || path.length < 3).map((step) => String(step).replace(/[^A-Za-z0-9_-]/g, "_")).join("-")}`;
 
 export class Field {
@@ -22,7 +24,7 @@ export class Field {
     this.form = form;
     this.key = JSON.stringify(path);
     this.draft = false;
-    this.id = fieldId([kind, ...path.slice(2)]);
+    this.id = fieldId([kind, ...path.slice(ONCE.has(kind) ? 1 : 2)]);
     this.value = undefined;
     this.error = make("p", { class: "error", id: `${this.id}-error`, hidden: true });
     this.hint = make("p", { class: "hint", id: `${this.id}-hint` }, this.#hint());

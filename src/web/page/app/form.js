@@ -1,19 +1,24 @@
 // What is asked, as a form made from the library's own list of keys: the shot first, then the gear it uses.
 
+import { Choices, takesChoices } from "./choices.js";
 import { byId, make, say } from "./dom.js";
 import { Field } from "./field.js";
 import { gearCopy } from "./gearcopy.js";
 import { Framing } from "./framing.js";
 import { LEVELS, label } from "./words.js";
 import { nameUsed, pathInWhole, valueAt } from "./oneshot.js";
+import { Parts } from "./parts.js";
+import { Sections } from "./sections.js";
 
 /** What most shots are about; the other keys stand under "More". */
 const FIRST = ["elevation_deg", "bearing_deg", "hold", "delivered_aspect", "lens", "f_number", "subject", "support", "side", "name", "note"];
 const FRAMING = ["frame_width_mm", "fill_width", "fill_height"];
+/** What the tables are about that all shots share. */
+const SHARED = { shoot: "Title, and what shots use that name nothing else", criteria: "Limits of the cautions", kit: "Kit that open shots choose from", weights: "Weights at hand", order: "Minutes that changes take" };
 const GEAR = /** @type {const} */ (["subject", "lens", "camera", "support", "table", "bay"]);
 
 export class Form {
-  #fields = /** @type {Field[]} */ ([]);
+  #fields = /** @type {(Field | Choices)[]} */ ([]);
   #framing = /** @type {any} */ (null);
   #opened = new Set();
 
@@ -21,11 +26,8 @@ export class Form {
     this.desk = desk;
     this.planner = planner;
     this.system = system;
-    this.sections = new Map();
-    for (const section of desk.rig.ask("fields").sections) {
-      const inner = section.heading.replace(/[[\]]/g, "").split(".").slice(2).join(".");
-      this.sections.set(inner === "" ? section.kind : `${section.kind}.${inner}`, section.keys);
-    }
+    this.sections = new Sections(desk.rig);
+    this.parts = new Parts(this);
     for (const event of ["opened", "selected"]) desk.addEventListener(event, () => this.build());
     planner.addEventListener("planned", ({ detail }) => {
       if (!detail.moving) this.refresh();
@@ -45,7 +47,7 @@ export class Form {
     const active = document.activeElement?.id;
     this.#fields = [];
     const at = ["shot", this.desk.index];
-    const keys = this.sections.get("shot");
+    const keys = this.sections.keys("shot");
     const listed = (key) => keys.find((each) => each.key === key);
     const first = FIRST.map((key) => this.#field(listed(key), [...at, key], "shot"));
     this.#framing = new Framing(FRAMING.map(listed), this);
@@ -54,7 +56,10 @@ export class Form {
     byId("asked-form").replaceChildren(
       make("fieldset", { class: "fields" }, make("legend", {}, "The shot"), first),
       this.#drawer("more", "More about the shot", () => more.map((each) => this.#field(each, [...at, each.key], "shot"))),
+      make("h3", {}, "What it is shot with"),
       ...GEAR.map((kind) => this.#gear(kind)).filter((each) => each !== null),
+      make("h3", {}, "The whole shoot"),
+      ...this.sections.wholes.map((kind) => this.#drawer(kind, SHARED[kind] ?? label(kind), () => this.table(kind, [kind], kind))),
     );
     this.refresh(true);
     this.#hold();
@@ -62,7 +67,7 @@ export class Form {
   }
 
   #field(listed, path, kind) {
-    const field = new Field(listed, path, kind, this);
+    const field = takesChoices(kind, listed) ? new Choices(listed, path, this) : new Field(listed, path, kind, this);
     this.#fields.push(field);
     return field.element;
   }
@@ -94,28 +99,23 @@ export class Form {
     const { desk } = this;
     const own = desk.shot[kind];
     if (kind === "subject" && typeof own === "object" && own !== null) {
-      return this.#drawer(kind, `${label(kind)}: written in the shot`, () => this.#table(kind, ["shot", desk.index, kind], kind));
+      return this.#drawer(kind, `${label(kind)}: written in the shot`, () => this.table(kind, ["shot", desk.index, kind], kind));
     }
     const used = nameUsed(desk.shoot, desk.index, kind);
     const name = typeof used === "string" && used !== "any" ? used : this.planner.planned?.uses[kind];
     if (typeof name !== "string" || desk.shoot[kind]?.[name] === undefined) return null;
     const others = desk.shoot.shot.filter((_, index) => index !== desk.index && [nameUsed(desk.shoot, index, kind)].flat().includes(name));
-    const note = make("p", { class: "hint" }, others.length > 0 ? `Also used by ${others.map((shot) => shot.name).join(", ")}: a change here changes those too.` : "Used by this shot alone.");
-    return this.#drawer(kind, `${label(kind)}: ${name}`, () => [...this.#table(kind, [kind, name], kind), gearCopy(desk, kind, name)], note);
+    const note = make("p", { class: "hint" }, others.length > 0 ? `Also used by ${others.map((shot) => shot.name).join(", ")}: a change here changes those too. To change it for this shot alone, copy it first.` : "Used by this shot alone.");
+    const copy = () => gearCopy(desk, kind, name);
+    const content = () => (others.length > 0 ? [copy(), ...this.table(kind, [kind, name], kind)] : [...this.table(kind, [kind, name], kind), copy()]);
+    return this.#drawer(kind, `${label(kind)}: ${name}`, content, note);
   }
 
   /** The fields of a table of the file, and of the tables inside it. */
-  #table(kind, path, section) {
-    const keys = this.sections.get(section) ?? [];
-    return keys.flatMap((listed) => {
-      const inside = [...path, listed.key];
-      if (listed.sort !== "table") return [this.#field(listed, inside, kind)];
-      const value = valueAt(this.desk.shoot, inside);
-      if (value === undefined) return [];
-      const parts = Array.isArray(value) ? value.map((_, index) => [...inside, index]) : [inside];
-      return parts.map((each, index) =>
-        make("fieldset", { class: "fields inner" }, make("legend", {}, `${label(listed.key)}${parts.length > 1 ? ` ${index + 1}` : ""}`),
-          this.#table(kind, each, `${section}.${listed.key}`)));
+  table(kind, path, section) {
+    return this.sections.keys(section).flatMap((listed) => {
+      const [inside, inner] = [[...path, listed.key], `${section}.${listed.key}`];
+      return this.sections.has(inner) ? this.parts.elements(listed, inside, kind, inner) : [this.#field(listed, inside, kind)];
     });
   }
 
