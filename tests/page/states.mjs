@@ -23,6 +23,28 @@ export const STATES = [
     await rest(page);
     await page.locator("#field-shot-elevation_deg").scrollIntoViewIfNeeded();
   }],
+  ["boom-to-add", async (page) => {
+    await select(page, "toast");
+    await open(page, "#drawer-support");
+    await rest(page);
+    await page.click("#drawer-support button:text('Add boom')");
+    await page.click("button:text('Put it in')");
+    await rest(page);
+    await page.locator(".draft").evaluate((draft) => draft.scrollIntoView());
+    await rest(page);
+    await page.locator(".draft").evaluate((draft) => draft.scrollIntoView());
+  }],
+  ["whole-shoot", async (page) => {
+    for (const id of ["shoot", "criteria", "kit", "weights", "order"]) await open(page, `#drawer-${id}`);
+    await rest(page);
+    await page.locator("#drawer-kit").evaluate((drawer) => drawer.scrollIntoView());
+    await rest(page);
+    await page.locator("#drawer-kit").evaluate((drawer) => drawer.scrollIntoView());
+  }],
+  ["cautions", async (page) => {
+    await select(page, "toast");
+    await page.locator("#worst-heading").evaluate((heading) => heading.scrollIntoView());
+  }],
   ["broken-file", async (page) => {
     await openFile(page, demo.replace("elevation_deg", "elevatoin_deg"), "broken.toml");
     await page.waitForSelector("#alerts .alert");
@@ -41,6 +63,7 @@ export const STATES = [
   ["measured", async (page) => {
     await page.fill("#measured-sensor_distance_mm", "104 cm ± 5 mm");
     await page.fill("#measured-elevation_deg", "9 ± 0.3");
+    await page.fill("#measured-horizontal_distance_mm", "102 cm ± 5");
     await page.fill("#measured-roll_deg", "sideways");
     await rest(page);
     await page.locator("#measured").evaluate((section) => section.scrollIntoView());

@@ -2,7 +2,7 @@
 
 import { byId, make, say, sayFigure, show } from "./dom.js";
 import { InSight } from "./sight.js";
-import { LEVELS, counted, topic, worst } from "./words.js";
+import { LEVELS, counted, topic, weightiestFirst, worst } from "./words.js";
 import { by, degrees, fNumber, kilograms, length, moment, newtons, number, percent, short } from "./units.js";
 
 const L = (mm) => (_, system) => length(mm(_), system);
@@ -66,6 +66,7 @@ export class Figures {
   constructor(system, usual) {
     this.system = system;
     for (const [name, of, about] of TO_SET) byId("to-set").append(this.#row(name, of, about));
+    for (const { symbol, word, means } of [LEVELS.stop, LEVELS.warn, LEVELS.note]) byId("levels").append(make("div", {}, make("dt", {}, `${symbol} ${word}`), make("dd", {}, means)));
     for (const [id, heading, rows] of GROUPS) {
       const list = make("dl", {}, rows.map(([name, of]) => this.#row(name, of)));
       byId("groups").append(this.#group(id, heading, list));
@@ -161,18 +162,22 @@ export class Figures {
     entry.list.replaceChildren(...cautions.map((caution, index) => cautionItem(caution, texts[index])));
   }
 
-  /** What must be looked at first stands above the drawings as well; the figures it concerns are a press away. */
+  /** All cautions stand with the plan as well, the weightiest before its numbers; the figures each concerns are a press away. */
   #showWorst(cautions) {
-    const serious = cautions.filter(({ level }) => level === "stop" || level === "warn");
-    const texts = serious.map((caution) => inWords(caution, this.system()));
-    const key = texts.join("\n");
+    const sorted = weightiestFirst(cautions);
+    const texts = sorted.map((caution) => inWords(caution, this.system()));
+    const key = texts.join("\n") + sorted.map(({ level }) => level);
     if (key === this.#worst) return;
     this.#worst = key;
-    byId("worst").replaceChildren(...serious.map((caution, index) => {
+    const items = sorted.map((caution, index) => {
       const item = cautionItem(caution, texts[index]);
       item.append(" ", make("a", { href: `#group-${topic(caution)}` }, "its figures"));
       return item;
-    }));
+    });
+    const isNote = (_, index) => sorted[index].level === "note";
+    for (const [id, those] of [["worst", items.filter((item, index) => !isNote(item, index))], ["notes", items.filter(isNote)]]) {
+      byId(id).replaceChildren(...(those.length > 0 ? those : [make("li", { class: "quiet" }, "None.")]));
+    }
   }
 
   #verdict(cautions) {
@@ -190,12 +195,15 @@ export function cautionItem({ level, code }, text) {
     make("span", { class: "level" }, make("span", { "aria-hidden": "true" }, `${LEVELS[level].symbol} `), LEVELS[level].word), " ", text);
 }
 
+/** What is told whatever its value is: a stack's pictures, the table's share, what hangs overhead. */
+const WITHOUT_LIMIT = new Set([107, 204, 415]);
+
 /** A caution's sentence with its value and limit, in the unit shown. */
 export function inWords(caution, system) {
   const { sentence, value, limit, number: code } = caution;
   const told = figure(caution, value, system);
-  const plain = limit === 0 || code === 107 || code === 204;
-  return `${sentence} (${told}${plain ? "" : `; limit ${figure(caution, limit, system)}`})`;
+  const plain = WITHOUT_LIMIT.has(code);
+  return `${sentence} Value ${told}${plain ? "" : `, limit ${figure(caution, limit, system)}`}.`;
 }
 
 function figure({ number: code, unit }, value, system) {

@@ -9,6 +9,7 @@ import { Desk } from "./desk.js";
 import { byId, make, say } from "./dom.js";
 import { Figures } from "./figures.js";
 import { Files, mistakesWithPlaces } from "./files.js";
+import { Follow } from "./follow.js";
 import { Form } from "./form.js";
 import { Handles, elevationEdit } from "./handles.js";
 import { keep, kept } from "./keep.js";
@@ -34,7 +35,7 @@ function check(name, value) {
 async function begin() {
   const before = kept();
   check("unit", before.unit);
-  check("view", before.view ?? (matchMedia("(min-width: 70rem)").matches ? "all" : "side"));
+  check("view", before.view ?? "side");
   const rig = await load();
   let unit = chosen("unit");
   byId("unit-switch").addEventListener("change", () => (unit = chosen("unit")));
@@ -46,6 +47,7 @@ async function begin() {
   const figures = new Figures(system, usual);
   new Handles(desk, planner, stages, system);
   new Form(desk, planner, system);
+  new Follow(stages, planner);
   new Shots(desk, planner);
   const files = new Files(desk);
   const asText = new AsText(desk);

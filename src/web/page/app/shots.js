@@ -9,6 +9,7 @@ export class Shots {
   #items = /** @type {any[]} */ ([]);
   #states = new Map();
   #running = 0;
+  #isFresh = false;
 
   constructor(desk, planner) {
     this.desk = desk;
@@ -39,7 +40,12 @@ export class Shots {
       else button.removeAttribute("aria-current");
     });
     byId("remove-shot").disabled = this.#items.length < 2;
-    // On a phone the list moves sideways. Nothing else on the page is moved.
+    this.#isFresh = true;
+    this.#moveTo();
+  }
+
+  /** On a phone the list moves sideways, to the shot that is looked at. Nothing else on the page is moved. */
+  #moveTo() {
     const { button } = this.#items[this.desk.index];
     const list = byId("shot-list");
     if (list.scrollWidth > list.clientWidth) list.scrollLeft = button.offsetLeft - 24;
@@ -61,6 +67,8 @@ export class Shots {
   /** Plans every shot that changed since, a few at a time, so that nothing else waits for it. */
   #survey() {
     clearTimeout(this.#running);
+    // The list may have been made anew since its shot was planned.
+    if (this.planner.planned !== null) this.#state(this.desk.index, this.planner.planned.plan.cautions);
     let index = 0;
     const next = () => {
       const until = performance.now() + 6;
@@ -68,6 +76,11 @@ export class Shots {
         if (index !== this.desk.index) this.#look(index);
       }
       if (index < this.#items.length) this.#running = setTimeout(next, 0);
+      else if (this.#isFresh) {
+        // What is told of each shot makes the list longer.
+        this.#isFresh = false;
+        this.#moveTo();
+      }
     };
     this.#running = setTimeout(next, 0);
   }

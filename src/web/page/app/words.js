@@ -14,12 +14,12 @@ export function label(key) {
 /** A word of a shoot file, made readable. */
 export const word = (text) => text.replaceAll("_", " ");
 
-/** Levels: a symbol and a word each, so that colour is never alone. */
+/** Levels: a symbol and a word each, so that colour is never alone, and what follows from it. */
 export const LEVELS = {
   none: { symbol: "–", word: "no caution" },
-  note: { symbol: "○", word: "note" },
-  warn: { symbol: "△", word: "warning" },
-  stop: { symbol: "■", word: "stop" },
+  note: { symbol: "○", word: "note", means: "worth knowing" },
+  warn: { symbol: "△", word: "warning", means: "to be looked at before shooting" },
+  stop: { symbol: "■", word: "stop", means: "cannot be done as asked, or must not" },
   fault: { symbol: "?", word: "not planned" },
 };
 
@@ -29,6 +29,9 @@ const RANK = ["none", "note", "warn", "stop"];
 export function worst(cautions) {
   return cautions.reduce((worse, { level }) => (RANK.indexOf(level) > RANK.indexOf(worse) ? level : worse), "none");
 }
+
+/** The weightiest first, and as they came within a level. */
+export const weightiestFirst = (cautions) => [...cautions].sort((one, other) => RANK.indexOf(other.level) - RANK.indexOf(one.level));
 
 /** Beside which figures a caution stands. */
 export function topic({ number }) {
