@@ -146,6 +146,17 @@ test("kit, weights, order, criteria and title are changed, and where the file ha
   });
 });
 
+test("a field that takes one value says so of a ±", async () => {
+  await visit({}, async (page) => {
+    await page.fill("#field-shot-elevation_deg", "9 ± 0.3");
+    await rest(page);
+    assert.match(await page.textContent("#field-shot-elevation_deg-error"), /Elevation: one value is wanted here, without ±\. For example: 9\. Allowed: -60 to 90/);
+    await page.fill("#field-shot-elevation_deg", "12 14");
+    await rest(page);
+    assert.match(await page.textContent("#field-shot-elevation_deg-error"), /cannot be read as an angle: given “12 14”\. Write it in degrees/);
+  });
+});
+
 test("what was measured: bare numbers, what is missing, and log entries as a person writes them", async () => {
   await visit({}, async (page) => {
     const error = (key) => page.textContent(`#measured-${key}-error`);

@@ -129,8 +129,12 @@ export class Field {
 
   #sentence(mistake) {
     const typed = this.input instanceof HTMLSelectElement ? undefined : this.input.value.trim();
-    const inWords = mistakeInWords(mistake, typed);
     const name = label(this.listed.key);
+    if (typed !== undefined && mistake.kind === "no_quantity" && typed.includes("±")) {
+      const value = typed.split("±")[0].trim();
+      return `${name}: one value is wanted here, without ±${value === "" ? "" : `. For example: ${value}`}. Allowed: ${this.listed.allowed}.`;
+    }
+    const inWords = mistakeInWords(mistake, typed);
     const told = inWords.toLowerCase().includes(name.toLowerCase()) ? inWords : `${name}: ${inWords}`;
     const { sort, allowed } = this.listed;
     const ranged = typeof mistake.least === "number" || typeof mistake.most === "number";

@@ -89,7 +89,8 @@ export function mistakeInWords(mistake, entered, inFile = false) {
   const parts = [shortened(begun(named(sentence)), 160)];
   if (value !== null && range !== null) parts.push(`given ${value}${unit ? ` ${unit.replaceAll("_", " ")}` : ""}, allowed ${range}`);
   else {
-    if (hint && hint !== "to be given here") parts.push(shortened(named(hint), 160));
+    // An empty pair of backticks: nothing stands where a unit would.
+    if (hint && hint !== "to be given here" && !hint.startsWith("``")) parts.push(shortened(named(hint), 160));
     if (typed && !parts.join(" ").includes(typed)) parts.push(`given “${typed}”`);
   }
   const quantity = kind === "no_quantity" && !inFile ? /an? (length|angle|mass)/.exec(sentence)?.[1] : undefined;
