@@ -1,6 +1,6 @@
 // Tables inside tables, such as a stand's boom or a subject's vessel: shown where there are, put in and taken out.
 
-import { inform } from "./announce.js";
+import { alarm, inform } from "./announce.js";
 import { make, say, show } from "./dom.js";
 import { Field, fieldId } from "./field.js";
 import { valueAt } from "./oneshot.js";
@@ -62,7 +62,7 @@ export class Parts {
       inform(toldWith(desk.restructureGently(edits), `Removed ${called}. Undo brings it back.`));
     } catch (error) {
       if (error.mistakes === undefined) throw error;
-      inform(`${label(called)} cannot be taken away: ${error.mistakes.map((mistake) => mistakeInWords(mistake)).join(" ")}`);
+      alarm(`${label(called)} cannot be taken away.`, error.mistakes.map((mistake) => mistakeInWords(mistake)));
     }
   }
 }
