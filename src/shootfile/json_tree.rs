@@ -36,7 +36,7 @@ pub(crate) fn read(text: &str) -> Result<Node, Vec<Problem>> {
         let problem = Problem::new(ProblemKind::NotReadable, "this is not JSON", span, message);
         vec![if cut { problem.help("the file may have been cut short") } else { problem }]
     })?;
-    let mut problems: Vec<Problem> = raw_control(text).into_iter().collect();
+    let mut problems: Vec<Problem> = not_allowed(text).into_iter().collect();
     let root = match &parsed.value {
         Some(value) => node(value, &mut problems),
         None => Node { span: 0..0, value: Value::Table(Vec::new()) },
@@ -53,19 +53,25 @@ pub(crate) fn read(text: &str) -> Result<Node, Vec<Problem>> {
     if problems.is_empty() { Ok(root) } else { Err(problems) }
 }
 
-/// The first control character that stands as it is in a text between quotes, where JSON wants it escaped; the
-/// parser lets it pass.
-fn raw_control(text: &str) -> Option<Problem> {
+/// The first character that JSON does not allow where it stands, though the parser lets it pass: a control character
+/// as it is in a text between quotes, and outside any white space but JSON's own four.
+fn not_allowed(text: &str) -> Option<Problem> {
     let (mut inside, mut escaped) = (false, false);
     for (at, c) in text.char_indices() {
-        if inside && c < ' ' {
-            let label = format!("U+{:04X} must be written as an escape", u32::from(c));
-            return Some(Problem::new(ProblemKind::NotReadable, "this is not JSON", at..at + 1, label));
-        }
-        if c == '"' && !escaped {
-            inside = !inside;
-        }
-        escaped = inside && c == '\\' && !escaped;
+        let wants = if inside && c < ' ' {
+            "must be written as an escape"
+        } else if !inside && c.is_whitespace() && !matches!(c, ' ' | '\t' | '\n' | '\r') {
+            "is no white space to JSON"
+        } else {
+            if c == '"' && !escaped {
+                inside = !inside;
+            }
+            escaped = inside && c == '\\' && !escaped;
+            continue;
+        };
+        let label = format!("U+{:04X} {wants}", u32::from(c));
+        let span = at..at + c.len_utf8();
+        return Some(Problem::new(ProblemKind::NotReadable, "this is not JSON", span, label));
     }
     None
 }

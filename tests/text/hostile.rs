@@ -75,6 +75,20 @@ fn raw_control_characters_are_refused() {
     assert!(reply("\n{\t\"operation\":\r\n\"version\"}")["ok"].is_object());
 }
 
+/// JSON has four characters of white space; what else looks like some is refused where it stands.
+#[test]
+fn foreign_white_space_is_refused() {
+    for foreign in ["\u{b}", "\u{c}", "\u{85}", "\u{a0}", "\u{2028}", "\u{3000}"] {
+        let mistakes = &reply(&format!("{{\"operation\":{foreign}\"version\"}}"))["mistakes"];
+        assert_eq!(mistakes[0]["kind"], "not_readable", "{foreign:?}");
+        assert_eq!(mistakes[0]["column"], 14, "{foreign:?}");
+        // Within quotes it is a letter like any other, but for the control characters.
+        let title = json!({ "shoot": { "title": format!("a{foreign}b") } }).to_string();
+        let read = reply(&json!({ "operation": "read", "shoot": title }).to_string());
+        assert!(read["mistakes"][0]["kind"] != "not_readable", "{foreign:?}");
+    }
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
 
