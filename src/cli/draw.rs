@@ -74,6 +74,8 @@ pub(crate) fn draw(page: &mut Page, flags: &DrawFlags) -> Result<Drawn, Failure>
             (path, svg(view, shot, &style).into_bytes())
         })
         .collect();
+    let written: Vec<_> = files.iter().map(|(path, _)| path.as_path()).collect();
+    write::apart(flags.file.path.as_deref(), &written)?;
     write::all(&files)?;
     let written: Vec<PathBuf> = files.into_iter().map(|(path, _)| path).collect();
     for path in &written {

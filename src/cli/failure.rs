@@ -25,12 +25,19 @@ pub(crate) struct Failure {
 pub(crate) const WRONG_INPUT: u8 = 2;
 /// It cannot be done as asked.
 pub(crate) const NOT_AS_ASKED: u8 = 1;
+/// The answer could not be written or printed.
+pub(crate) const NOT_WRITTEN: u8 = 3;
 
 impl Failure {
     /// Wrong input, in a sentence.
     pub(crate) fn input(text: impl Into<String>) -> Failure {
         let problem = Problem::general(ProblemKind::WrongKind, text.into());
         Failure { problems: vec![problem], source: Source::text("", String::new()), status: WRONG_INPUT }
+    }
+
+    /// An answer that could not be written, in a sentence.
+    pub(crate) fn unwritten(text: impl Into<String>) -> Failure {
+        Failure { status: NOT_WRITTEN, ..Failure::input(text) }
     }
 
     /// Mistakes in a shoot file.

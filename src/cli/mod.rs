@@ -39,22 +39,22 @@ use crate::caution::Level;
 use crate::shootfile::problem::{Problem, ProblemKind};
 use crate::shootfile::{self, NamedShot, ShootFile};
 
-/// Printing failed for another reason than that nobody reads any more.
-const NOT_PRINTED: u8 = 3;
-
 /// Runs the command.
 pub fn main() -> ExitCode {
     let arguments = match Arguments::read() {
         Ok(arguments) => arguments,
         Err(error) => {
-            // Help and version are answers; everything else is wrong input. Nobody reads: nothing to do.
-            let _ = error.print();
-            if error.use_stderr() && std::env::args().any(|argument| argument == "--json") {
+            // Help and version are answers; everything else is wrong input.
+            let printed = error.print();
+            if !error.use_stderr() {
+                return ExitCode::from(ended(printed, 0));
+            }
+            if std::env::args_os().any(|argument| argument == "--json") {
                 let told = format!("{error}");
                 let first = told.lines().next().unwrap_or_default().trim_start_matches("error: ");
                 tell(&Failure::input(first));
             }
-            return ExitCode::from(if error.use_stderr() { WRONG_INPUT } else { 0 });
+            return ExitCode::from(WRONG_INPUT);
         }
     };
     match arguments.output.color {
@@ -63,10 +63,10 @@ pub fn main() -> ExitCode {
         Color::Never => anstream::ColorChoice::Never.write_global(),
     }
     match answer(&arguments) {
-        Ok((text, status)) => match write!(anstream::stdout().lock(), "{text}") {
-            Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => ExitCode::from(NOT_PRINTED),
-            _ => ExitCode::from(status),
-        },
+        Ok((text, status)) => {
+            let mut out = anstream::stdout().lock();
+            ExitCode::from(ended(write!(out, "{text}").and_then(|()| out.flush()), status))
+        }
         Err(failure) => {
             let _ = write!(anstream::stderr().lock(), "{}", failure.text());
             if arguments.output.json {
@@ -74,6 +74,18 @@ pub fn main() -> ExitCode {
             }
             ExitCode::from(failure.status)
         }
+    }
+}
+
+/// The exit status once the answer was printed. That nobody reads any more is no failure.
+fn ended(printed: std::io::Result<()>, status: u8) -> u8 {
+    match printed {
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
+            let failure = Failure::unwritten(format!("the answer cannot be printed: {}", error.kind()));
+            let _ = write!(anstream::stderr().lock(), "{}", failure.text());
+            failure.status
+        }
+        _ => status,
     }
 }
 

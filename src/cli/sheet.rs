@@ -56,21 +56,19 @@ pub(crate) fn sheet(page: &mut Page, flags: &SheetFlags) -> Result<Sheeted, Fail
         Ok(html.unwrap_or_default())
     };
     let output = flags.output.as_deref().filter(|path| path.as_os_str() != "-");
-    let mut written = Vec::new();
+    let written: Vec<&Path> = output.into_iter().chain(flags.pdf.as_deref()).collect();
+    write::apart(flags.whole.path(), &written)?;
+    let mut files = Vec::new();
+    if let Some(path) = output {
+        files.push((path.to_path_buf(), html(flags.paper.map(paper))?.into_bytes()));
+    }
     if let Some(path) = &flags.pdf {
         let bytes = pdf(&html(Some(flags.paper.map_or(Paper::A4, paper)))?)?;
-        write::whole(path, &bytes)?;
-        written.push(path.as_path());
+        files.push((path.clone(), bytes));
     }
-    match output {
-        Some(path) => {
-            write::whole(path, html(flags.paper.map(paper))?.as_bytes())?;
-            written.insert(0, path);
-        }
-        None if flags.pdf.is_none() || flags.output.is_some() => {
-            return Ok(Sheeted::Html(html(flags.paper.map(paper))?));
-        }
-        None => {}
+    write::all(&files)?;
+    if output.is_none() && (flags.pdf.is_none() || flags.output.is_some()) {
+        return Ok(Sheeted::Html(html(flags.paper.map(paper))?));
     }
     for path in &written {
         page.paragraph(&format!("{}", path.display()));

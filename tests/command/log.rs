@@ -131,7 +131,7 @@ fn a_folder_that_cannot_be_written_to() {
     let run = run(&set("soup", path.to_str().expect("a plain path"), &["--write"]));
     allow(0o755);
     if kept_out {
-        assert!(run.status == 2 && run.err.contains("nothing was changed"), "{}", run.err);
+        assert!(run.status == 3 && run.err.contains("nothing was changed"), "{}", run.err);
         assert_eq!(std::fs::read_to_string(&path).expect("it is there"), text);
         assert_eq!(std::fs::read_dir(&folder).expect("it can be read").count(), 1);
     }

@@ -10,3 +10,4 @@ mod run;
 mod shoot;
 mod units;
 mod voice;
+mod written;

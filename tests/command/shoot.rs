@@ -252,7 +252,7 @@ fn drawings_are_written() {
     let neither = run(&["draw", "soup"]);
     assert!(neither.status == 2 && neither.err.contains("give -o FOLDER"), "{}", neither.err);
     let nowhere = run(&["draw", "soup", "-o", "/no/such/folder"]);
-    assert!(nowhere.status == 2 && nowhere.err.contains("cannot be written"), "{}", nowhere.err);
+    assert!(nowhere.status == 3 && nowhere.err.contains("cannot be written"), "{}", nowhere.err);
 }
 
 #[test]

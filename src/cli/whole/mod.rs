@@ -6,6 +6,7 @@ mod fit;
 mod order;
 
 use std::format;
+use std::path::Path;
 use std::prelude::rust_2024::*;
 
 use clap::Args;
@@ -33,9 +34,14 @@ pub(crate) struct WholeFlags {
 }
 
 impl WholeFlags {
+    /// Where the file is; `None` for the built-in demo.
+    pub(crate) fn path(&self) -> Option<&Path> {
+        self.file.path.as_deref()
+    }
+
     /// Reads the file.
     pub(crate) fn load(&self) -> Result<ShootFile, Failure> {
-        load(self.file.path.as_deref())
+        load(self.path())
     }
 
     /// Its shots without those that are left out.
