@@ -2,6 +2,8 @@
 
 use std::prelude::rust_2024::*;
 
+use crate::draw::steering::turns_writing;
+
 /// The text with each control character, and each that turns the direction of writing, replaced by a sign for it;
 /// line ends stay.
 pub(crate) fn shown(text: &str) -> String {
@@ -15,9 +17,7 @@ fn sign(c: char) -> char {
         '\0'..='\u{1f}' => char::from_u32(0x2400 + u32::from(c)).unwrap_or(char::REPLACEMENT_CHARACTER),
         '\u{7f}' => '\u{2421}',
         '\u{80}'..='\u{9f}' => char::REPLACEMENT_CHARACTER,
-        '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' => {
-            char::REPLACEMENT_CHARACTER
-        }
+        _ if turns_writing(c) => char::REPLACEMENT_CHARACTER,
         _ => c,
     }
 }

@@ -10,6 +10,7 @@ use alloc::vec::Vec;
 use core::fmt::Write;
 
 use super::shape::Spot;
+use super::steering::seen;
 
 /// What a thing is drawn in. Everything is drawn in `currentColor`; these set the colour, as an attribute
 /// for plain renderers and as a class that a page's style may override.
@@ -133,10 +134,8 @@ impl Canvas {
                 '<' => self.text.push_str("&lt;"),
                 '>' => self.text.push_str("&gt;"),
                 '"' => self.text.push_str("&quot;"),
-                // XML has no place for these, not even as references.
-                '\u{FFFE}' | '\u{FFFF}' => self.text.push('\u{FFFD}'),
                 other if other.is_control() => self.text.push(' '),
-                other => self.text.push(other),
+                other => self.text.push(seen(other)),
             }
         }
     }

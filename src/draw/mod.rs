@@ -33,6 +33,7 @@ mod seen;
 mod shape;
 mod sheet;
 mod side;
+pub(crate) mod steering;
 
 pub use length::{Length, LengthUnit};
 

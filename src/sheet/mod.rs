@@ -20,6 +20,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use self::wording::Units;
 use crate::draw::LengthUnit;
+use crate::draw::steering::seen;
 use crate::shoot::booking::{Booking, Listed};
 use crate::shoot::minutes::{Minutes, Setup};
 use crate::shoot::onset::OnSet;
@@ -111,7 +112,7 @@ pub fn sheet(sheet: &Sheet<'_>) -> String {
             }
         }
     };
-    page.into_string()
+    page.into_string().chars().map(seen).collect()
 }
 
 /// The shots in the order of shooting.

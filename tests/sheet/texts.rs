@@ -63,6 +63,28 @@ fn text_stays_text() {
     assert_eq!(tree.select(&Selector::parse(".page").unwrap()).count(), file.shots.len() + 1);
 }
 
+/// A name that steers, or turns the direction of writing, would turn the figures after it as well.
+#[test]
+fn nothing_steers() {
+    let text = tablerig::shootfile::DEMO
+        .replace(
+            "\"Cover. Paper backdrop; the labels must read straight.\"",
+            r#""\u202Enote\u001B[31m\uFFFF""#,
+        )
+        .replace("\"row-of-jars\"", r#""a\u202Eb\u2066c\u0007d""#);
+    let file = shoot(&text);
+    let html = sheet(&file, LengthUnit::Centimetres);
+    let steers = |c: char| {
+        (c.is_control() && c != '\n')
+            || matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{ffff}')
+    };
+    assert_eq!(html.chars().find(|c| steers(*c)), None);
+    assert!(html.contains("a\u{fffd}b\u{fffd}c\u{fffd}d"), "a sign for each");
+    let style = tablerig::draw::Style { name: &file.shots[0].name, ..tablerig::draw::Style::DEFAULT };
+    let svg = tablerig::draw::side(&file.shots[0].brief, &file.shots[0].plan, &style);
+    assert_eq!(svg.chars().find(|c| steers(*c)), None);
+}
+
 #[test]
 fn the_same_twice_and_for_either_paper() {
     let file = demo();
