@@ -4,8 +4,8 @@ use std::format;
 use std::prelude::rust_2024::*;
 
 pub(crate) use crate::sheet::wording::{
-    UNBROKEN, Units, bearing, column_degrees, decimals, degrees, f_number, hold, kilograms, on_sensor,
-    percent, side, tips_at, trimmed, with_unit,
+    FALLS, UNBROKEN, Units, bearing, column_degrees, decimals, degrees, f_number, hold, kilograms, on_sensor,
+    percent, side, trimmed, with_unit,
 };
 use std::string::ToString;
 
@@ -48,6 +48,11 @@ impl Units {
     pub(crate) fn place(self, x_mm: f64, y_mm: f64) -> String {
         format!("({}, {})", self.bare(x_mm), self.bare(y_mm)).replace(' ', &UNBROKEN.to_string())
     }
+}
+
+/// The tilt that tips a stand, by `told`; a word where it does not stand at all.
+pub(crate) fn tips_at(deg: f64, told: fn(f64) -> String) -> String {
+    if deg > 0.0 { told(deg) } else { FALLS.into() }
 }
 
 /// A factor or ratio.

@@ -204,11 +204,6 @@ pub(crate) fn column_degrees(deg: f64) -> String {
     format!("{}°", decimals(deg, 1))
 }
 
-/// The tilt that tips a stand, by `told`; a word where it does not stand at all.
-pub(crate) fn tips_at(deg: f64, told: fn(f64) -> String) -> String {
-    if deg > 0.0 { told(deg) } else { FALLS.into() }
-}
-
 /// What a stand does that needs no tilt and no push to tip.
 pub(crate) const FALLS: &str = "falls";
 
