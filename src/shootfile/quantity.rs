@@ -60,7 +60,11 @@ fn sum(text: &str, dimension: Dimension) -> Result<Exact, String> {
         let (number, after_number) = number(rest)?;
         if after_number.is_empty() {
             let symbol = dimension.symbol();
-            return Err(format!("a quoted number says its unit: write {text}, or \"{text} {symbol}\""));
+            // Only of a number alone the unit can be guessed: `5'3` has nothing to do with mm.
+            return Err(match text.parse::<f64>() {
+                Ok(_) => format!("a quoted number says its unit: write {text}, or \"{text} {symbol}\""),
+                Err(_) => format!("`{}` lacks its unit", rest.trim_end()),
+            });
         }
         let (unit, after) = unit_at(after_number, dimension)?;
         let part = number.times(unit).ok_or_else(too_long)?;
@@ -96,6 +100,9 @@ fn unit_at(text: &str, dimension: Dimension) -> Result<(&'static Unit, &str), St
     }
     let word = text.trim_end_matches(|c: char| c.is_ascii_digit() || c.is_whitespace());
     let other = Dimension::ALL.iter().find(|other| longest_unit(text, **other).is_some());
+    if text.starts_with(|c: char| c.is_ascii_digit()) {
+        return Err(format!("`{text}` follows a number without a unit: nothing stands between digits"));
+    }
     Err(match other {
         Some(other) => format!("`{word}` makes it {}, where {} is wanted", other.noun(), dimension.noun()),
         None => format!("`{word}` is no unit of {}", dimension.noun()),
@@ -144,8 +151,17 @@ fn number(text: &str) -> Result<(Exact, &str), String> {
         let (under, rest) = decimal(after)?;
         return with_fraction(first, over, under, rest);
     }
-    if rest.starts_with(',') {
-        return Err("a decimal comma: write a point".into());
+    if let Some(after) = rest.strip_prefix(',') {
+        let digits = after.chars().take_while(char::is_ascii_digit).count();
+        // `1,500 mm` may be either, a thousand times apart.
+        return Err(match digits {
+            3 => "a comma: write a point before decimals, and nothing between thousands".into(),
+            _ => String::from("a decimal comma: write a point"),
+        });
+    }
+    let power = rest.strip_prefix(['e', 'E']).map(|power| power.strip_prefix(['+', '-']).unwrap_or(power));
+    if power.is_some_and(|power| power.starts_with(|c: char| c.is_ascii_digit())) {
+        return Err("a power of ten: write the number out".into());
     }
     Ok((first, next))
 }

@@ -132,6 +132,13 @@ fn parts_that_are_none() {
         ("1/2.5 in", "a fraction of a unit is made of whole numbers"),
         ("3 1.5/2 in", "a fraction of a unit is made of whole numbers"),
         ("2.5½ in", "a fraction of a unit is made of whole numbers"),
+        ("5'3", "`3` lacks its unit"),
+        ("5 cm 3", "`3` lacks its unit"),
+        ("1/2", "`1/2` lacks its unit"),
+        ("1 000 mm", "`000 mm` follows a number without a unit"),
+        ("1e3 mm", "a power of ten: write the number out"),
+        ("1E-3 m", "a power of ten: write the number out"),
+        ("1,500 mm", "nothing between thousands"),
     ] {
         let text = changed("front_mm = \"3.4 m\"", &format!("front_mm = \"{written}\""));
         refused(&run_on(&["plan"], "shoot.toml", &text), &[told]);
