@@ -1,5 +1,6 @@
 //! Why a command could not answer, and with which exit status it ends.
 
+use std::borrow::ToOwned;
 use std::format;
 use std::prelude::rust_2024::*;
 use std::vec;
@@ -33,6 +34,28 @@ impl Failure {
     pub(crate) fn input(text: impl Into<String>) -> Failure {
         let problem = Problem::general(ProblemKind::WrongKind, text.into());
         Failure { problems: vec![problem], source: Source::text("", String::new()), status: WRONG_INPUT }
+    }
+
+    /// A name that stands for nothing in the file, in a sentence.
+    pub(crate) fn unknown_name(text: String) -> Failure {
+        let problems = vec![Problem::general(ProblemKind::UnknownName, text)];
+        Failure { problems, ..Failure::input("") }
+    }
+
+    /// Wrong arguments, as they are told to people: what is wrong, and in what, then tips, usage and help.
+    pub(crate) fn arguments(told: &str) -> Failure {
+        let told = told.trim_start_matches("error: ");
+        let mut parts = told.split("\n\n").map(|part| {
+            let lines: Vec<&str> = part.lines().map(str::trim).filter(|line| !line.is_empty()).collect();
+            lines.join(" ")
+        });
+        let mut failure = Failure::input(parts.next().unwrap_or_default());
+        let tips: Vec<String> =
+            parts.filter_map(|part| Some(part.strip_prefix("tip: ")?.to_owned())).collect();
+        for problem in &mut failure.problems {
+            problem.helps.extend_from_slice(&tips);
+        }
+        failure
     }
 
     /// An answer that could not be written, in a sentence.

@@ -257,5 +257,5 @@ fn unknown(kind: &str, name: &str, known: &[&str]) -> Failure {
         None if known.is_empty() => format!("the file has no {kind}"),
         None => format!("the file has {}", crate::shootfile::field::listed(known, "and")),
     };
-    Failure::input(format!("there is no {kind} \"{name}\": {advice}"))
+    Failure::unknown_name(format!("there is no {kind} \"{name}\": {advice}"))
 }

@@ -50,9 +50,7 @@ pub fn main() -> ExitCode {
                 return ExitCode::from(ended(printed, 0));
             }
             if std::env::args_os().any(|argument| argument == "--json") {
-                let told = format!("{error}");
-                let first = told.lines().next().unwrap_or_default().trim_start_matches("error: ");
-                tell(&Failure::input(first));
+                tell(&Failure::arguments(&format!("{error}")));
             }
             return ExitCode::from(WRONG_INPUT);
         }

@@ -201,3 +201,23 @@ fn examples_can_be_pasted() {
     }
     assert!(examples > 20, "{examples}");
 }
+
+/// What a program is told of wrong arguments has the same names in it as what people are.
+#[test]
+fn wrong_arguments_as_json() {
+    let mistake = |arguments: &[&str]| {
+        let run = run(&[arguments, &["--json"]].concat());
+        assert_eq!(run.status, 2, "{}", run.err);
+        let told: serde_json::Value = serde_json::from_str(&run.out).expect("it is JSON");
+        told["mistakes"][0].clone()
+    };
+    let lacking = mistake(&["ask", "viewpoint", "--hand-distance", "1m"]);
+    assert_eq!(
+        lacking["sentence"],
+        "the following required arguments were not provided: --hand-focal-length <LENGTH> --hand-sensor-width <LENGTH>"
+    );
+    let wrong = mistake(&["sweep", "elevatoin"]);
+    assert!(wrong["sentence"].as_str().is_some_and(|told| told.contains("frame-width")), "{wrong}");
+    assert_eq!(wrong["helps"][0], "a similar value exists: 'elevation'");
+    assert_eq!(mistake(&["shot", "suop"])["kind"], "unknown_name");
+}
