@@ -115,12 +115,30 @@ pub fn answer(request: &str) -> String {
     };
     match answered {
         Ok(answer) => format!("{{\"ok\":{answer}}}"),
-        Err(refusal) => {
-            let all = mistakes(&refusal, parsed.as_ref().ok(), request);
-            let all = serde_json::to_string(&all).unwrap_or_else(|_| "[]".to_owned());
-            format!("{{\"mistakes\":{all}}}")
-        }
+        Err(refusal) => refused(&refusal, parsed.as_ref().ok(), request),
     }
+}
+
+/// The same of bytes, as other languages hand them over. What is not UTF-8 is refused: with a sign for each byte
+/// that is none, a text that is to be handed back would be another.
+fn answer_to_bytes(request: &[u8]) -> String {
+    let bytes = match core::str::from_utf8(request) {
+        Ok(text) => return answer(text),
+        Err(error) => request.split_at(error.valid_up_to()),
+    };
+    let (readable, rest) = bytes;
+    let readable = String::from_utf8_lossy(readable);
+    let byte = rest.first().copied().unwrap_or_default();
+    let at = readable.len();
+    let label = format!("byte 0x{byte:02x} is no character");
+    let problem = Problem::new(ProblemKind::NotReadable, "the request is not UTF-8 text", at..at + 1, label);
+    refused(&Refusal::one(problem), None, &readable)
+}
+
+fn refused(refusal: &Refusal, node: Option<&Node>, request: &str) -> String {
+    let all = mistakes(refusal, node, request);
+    let all = serde_json::to_string(&all).unwrap_or_else(|_| "[]".to_owned());
+    format!("{{\"mistakes\":{all}}}")
 }
 
 /// Reads the request and answers it.

@@ -79,6 +79,13 @@ fn answers_are_written_whole_or_not_at_all() {
     let (status, _, buffer) = call(b"\xff\xfe", 4096);
     assert_eq!(status, TEXT_OK);
     assert!(buffer.starts_with(br#"{"mistakes":["#));
+    // Nor is one handed back with other letters than it came with.
+    let latin = b"{\"operation\":\"edit\",\"shoot\":\"[shoot]\\ntitle = 'Caf\xe9'\",\"edits\":[]}";
+    let (status, bytes, buffer) = call(latin, 4096);
+    let told: serde_json::Value = serde_json::from_slice(&buffer[..bytes]).expect("it is JSON");
+    let mistake = &told["mistakes"][0];
+    assert_eq!((status, mistake["sentence"].as_str()), (TEXT_OK, Some("the request is not UTF-8 text")));
+    assert_eq!((&mistake["line"], &mistake["column"]), (&1.into(), &51.into()));
 }
 
 #[test]

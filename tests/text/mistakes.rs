@@ -296,3 +296,12 @@ fn requests_are_checked_like_files() {
         mistake("magnification_at", json!({ "shoot": demo(), "lens": "tilt-90", "sensor_distance_mm": 5 }));
     assert_eq!((&distance["kind"], &distance["path"]), (&json!("no_focus"), &json!(["sensor_distance_mm"])));
 }
+
+/// What the camera in the hand is refused for has the key that it was given by.
+#[test]
+fn the_hand_has_its_own_keys() {
+    let asked = json!({ "hand_focal_length_mm": 50, "hand_sensor_width_mm": 36, "hand_distance_mm": 60, "used_width_mm": 36 });
+    let mistake = &refused("viewpoint", asked)[0];
+    assert_eq!(mistake["path"], json!(["hand_distance_mm"]));
+    assert_eq!(mistake["sentence"], "`hand_distance_mm` is nearer than the lens can focus");
+}

@@ -3,7 +3,7 @@
 use core::ffi::c_char;
 use core::slice;
 
-use super::answer;
+use super::answer_to_bytes;
 
 /// The answer is in the buffer.
 pub const TEXT_OK: i32 = 0;
@@ -46,7 +46,7 @@ pub unsafe extern "C" fn tablerig_text_answer(
     // SAFETY: not null, no longer than memory, and the caller's word that it is there. What was asked is read
     // to its end before anything is written, so that the two may even overlap.
     let request = unsafe { slice::from_raw_parts(request.cast::<u8>(), request_bytes) };
-    let text = self::answer(&std::string::String::from_utf8_lossy(request));
+    let text = answer_to_bytes(request);
     // SAFETY: as above.
     unsafe { answer_bytes.write_unaligned(text.len()) };
     if text.len() >= answer_room {

@@ -1,5 +1,6 @@
 //! Questions asked the other way round: from what was measured or found to what it means.
 
+use std::format;
 use std::prelude::rust_2024::*;
 
 use serde::Serialize;
@@ -9,13 +10,16 @@ use super::refusal::Refusal;
 use super::shots::FORM;
 use super::{Answer, How, Operation, REQUIRED, told};
 use crate::caution::overhead::OVERHEAD_CAUTIONS;
+use crate::fault::Fault;
 use crate::optics::inverse::{
     Viewpoint, focal_length_for as focal_length, magnification_at as magnification, viewpoint as seen_from,
 };
 use crate::optics::lens::{FocusedLens, Lens};
 use crate::range;
+use crate::shootfile::Step;
 use crate::shootfile::field::Standing;
 use crate::shootfile::gear::{BLANK_CAMERA, BLANK_LENS};
+use crate::shootfile::problem::{Problem, ProblemKind};
 use crate::view::framing::{Fill, frame_width_for_fill as for_fill, largest_frame_width_mm};
 use crate::view::pose::Orientation;
 
@@ -183,10 +187,23 @@ fn viewpoint(question: &Question) -> Answer {
     };
     let sensor = Question::need(asked.hand_sensor_width_mm, "hand_sensor_width_mm")?;
     let distance = Question::need(asked.hand_distance_mm, "hand_distance_mm")?;
-    let seen = seen_from(&hand, sensor, distance)?;
+    let seen = seen_from(&hand, sensor, distance).map_err(of_hand)?;
     let ratio = asked.pupil_ratio.unwrap_or(1.0);
     let focal_length_mm = focal_length(seen.pupil_distance_mm, seen.frame_width_mm, used.width_mm, ratio)?;
     told(&Repeated { viewpoint: seen, focal_length_mm })
+}
+
+/// A refusal of what belongs to the camera in the hand, under the key that it was given by.
+fn of_hand(fault: Fault) -> Refusal {
+    let key = match fault.field.rsplit('.').next() {
+        Some("sensor_distance_mm") => "hand_distance_mm",
+        Some("width_mm") => "hand_sensor_width_mm",
+        _ => "hand_focal_length_mm",
+    };
+    let title = format!("`{key}` {}", fault.kind.sentence());
+    let mut problem = Problem::general(ProblemKind::Refused, title).fault(&fault);
+    problem.path.push(Step::Key(key.into()));
+    Refusal::one(problem)
 }
 
 /// A frame width.

@@ -4,7 +4,7 @@
 use std::alloc::{Layout, alloc, dealloc};
 use std::prelude::rust_2024::*;
 
-use super::answer;
+use super::answer_to_bytes;
 
 /// A reply begins with its length in four bytes, the lowest first.
 const HEAD: usize = 4;
@@ -43,7 +43,7 @@ unsafe extern "C" fn tablerig_text_give(place: *mut u8, bytes: usize) {
 unsafe extern "C" fn tablerig_text_reply(request: *const u8, bytes: usize) -> *mut u8 {
     // SAFETY: the caller's word.
     let request = unsafe { core::slice::from_raw_parts(request, bytes) };
-    let text = answer(&String::from_utf8_lossy(request));
+    let text = answer_to_bytes(request);
     let reply = tablerig_text_take(HEAD + text.len());
     if !reply.is_null() {
         // SAFETY: as much was taken.
