@@ -21,12 +21,13 @@ use crate::fault::Fault;
 use crate::plan::{Plan, plan};
 use crate::range;
 use crate::sheet::cautions::sentence;
+use crate::shootfile::field::plain;
 use crate::shootfile::quantity;
 use crate::shootfile::unit::Dimension;
 use crate::shootfile::{NamedShot, ShootFile};
 
 /// More rows than this nobody reads, and a slip of the finger should not fill the disk.
-const MOST_ROWS: usize = 1000;
+const MOST_ROWS: u32 = 1000;
 
 const EXAMPLES: &str = "\
 Examples:
@@ -75,8 +76,13 @@ pub(crate) struct SweepFlags {
     #[arg(long, value_name = "VALUE", conflicts_with = "steps")]
     step: Option<String>,
     /// How many steps from the first value to the last
-    #[arg(long, value_name = "COUNT", value_parser = clap::value_parser!(u32).range(1..1000))]
+    #[arg(long, value_name = "COUNT", value_parser = count)]
     steps: Option<u32>,
+}
+
+fn count(text: &str) -> Result<u32, String> {
+    let whole = text.trim().parse().ok().filter(|count| (1..MOST_ROWS).contains(count));
+    whole.ok_or_else(|| format!("expected a whole number, 1 to {}", MOST_ROWS - 1))
 }
 
 /// A varied shot.
@@ -178,7 +184,10 @@ fn values(flags: &SweepFlags) -> Result<Vec<f64>, Failure> {
         (Some(_), _) => {
             let step = read("step", &flags.step)?;
             if step <= 0.0 {
-                return Err(Failure::input("--step is over 0; the direction goes by --from and --to"));
+                return Err(Failure::input(format!(
+                    "--step {} is not over 0; the direction goes by --from and --to",
+                    plain(step)
+                )));
             }
             // The last value counts as reached where only rounding keeps it from it.
             let count = crate::number::floor((to - from).abs() / step + 1e-9);
@@ -187,7 +196,7 @@ fn values(flags: &SweepFlags) -> Result<Vec<f64>, Failure> {
         (None, Some(steps)) => (f64::from(steps), (to - from) / f64::from(steps)),
         (None, None) => return Err(Failure::input("--step or --steps is needed")),
     };
-    if count >= MOST_ROWS as f64 || count.is_nan() {
+    if count >= f64::from(MOST_ROWS) || count.is_nan() {
         return Err(Failure::input(format!("that makes more than {MOST_ROWS} rows: take a longer --step")));
     }
     Ok((0..=count as u32).map(|index| from + step * f64::from(index)).collect())

@@ -277,8 +277,12 @@ pub(crate) fn bounds(least: f64, most: f64, dimension: Dimension) -> String {
     }
 }
 
-/// A number as short as it reads well: no more than six decimals.
+/// A number as short as it reads well: no more than six decimals; as a power of ten where they would all be zeros,
+/// or where it would fill a line.
 pub(crate) fn plain(value: f64) -> String {
+    if value != 0.0 && value.abs() < 5e-7 || value.is_finite() && value.abs() >= 1e15 {
+        return format!("{value:e}");
+    }
     let text = format!("{value:.6}");
     let text = text.trim_end_matches('0').trim_end_matches('.');
     if text == "-0" { "0".into() } else { text.into() }

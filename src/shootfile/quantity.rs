@@ -25,7 +25,7 @@ const MOST_DENOMINATOR: i128 = 1000;
 pub(crate) fn parse(text: &str, dimension: Dimension) -> Result<f64, String> {
     let trimmed = text.trim();
     if trimmed.is_empty() {
-        return Err("nothing is written between the quotes".into());
+        return Err("no value is written".into());
     }
     let (negative, mut rest) = match trimmed.strip_prefix(['-', '−', '\u{2013}']) {
         Some(rest) => (true, rest.trim_start()),
@@ -85,7 +85,7 @@ fn sum(text: &str, dimension: Dimension) -> Result<Exact, String> {
         before = Some(unit);
         rest = after.trim_start();
     }
-    total.ok_or_else(|| "nothing is written between the quotes".into())
+    total.ok_or_else(|| "no value is written".into())
 }
 
 /// One of a unit, in the dimension's own.

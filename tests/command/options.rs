@@ -221,3 +221,27 @@ fn wrong_arguments_as_json() {
     assert_eq!(wrong["helps"][0], "a similar value exists: 'elevation'");
     assert_eq!(mistake(&["shot", "suop"])["kind"], "unknown_name");
 }
+
+/// Nor is the camera in the hand mistaken for the one on the stand, a little for nothing, or a word for a count.
+#[test]
+fn mistakes_name_what_was_typed() {
+    let hand = |length: &str, width: &str, distance: &str| {
+        let (length, width) =
+            (format!("--hand-focal-length={length}"), format!("--hand-sensor-width={width}"));
+        let distance = format!("--hand-distance={distance}");
+        run(&["ask", "viewpoint", &length, &width, &distance, "--sensor", "36"]).err
+    };
+    for (told, words) in [
+        (hand("0", "36", "1m"), "--hand-focal-length 0 mm is too small"),
+        (hand("50", "0.0000001", "1m"), "--hand-sensor-width 1e-7 mm is too small"),
+        (hand("50", "36", "6cm"), "--hand-distance 60 mm is nearer than the lens can focus"),
+        (run(&["sweep", "elevation", "--steps", "x"]).err, "expected a whole number, 1 to 999"),
+        (
+            run(&["sweep", "elevation", "--from", "0", "--to", "9", "--step=-3"]).err,
+            "--step -3 is not over 0",
+        ),
+        (run(&["ask", "magnification", "--sensor", "36x"]).err, "no value is written"),
+    ] {
+        assert!(told.contains(words), "lacks `{words}`:\n{told}");
+    }
+}

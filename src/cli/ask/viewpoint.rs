@@ -12,6 +12,7 @@ use super::focal_length::nearest;
 use crate::cli::failure::Failure;
 use crate::cli::flags::{GearFlags, length};
 use crate::cli::wording::{Units, on_sensor};
+use crate::fault::Fault;
 use crate::optics::inverse::{focal_length_for, viewpoint};
 use crate::optics::lens::Lens;
 use crate::shootfile::gear::BLANK_LENS;
@@ -47,8 +48,8 @@ pub(super) fn answer(flags: &ViewpointFlags, units: Units) -> Result<Answer, Fai
         most_f_number: 64.0,
         ..BLANK_LENS
     };
-    hand.check()?;
-    let seen = viewpoint(&hand, flags.hand_sensor_width, flags.hand_distance)?;
+    hand.check().map_err(of_hand)?;
+    let seen = viewpoint(&hand, flags.hand_sensor_width, flags.hand_distance).map_err(of_hand)?;
     let ratio = gear.lens.map_or(1.0, |lens| lens.pupil_ratio);
     let (s, width) = (seen.pupil_distance_mm, seen.frame_width_mm);
     let focal_length_mm = focal_length_for(s, width, gear.used.width_mm, ratio)?;
@@ -71,4 +72,14 @@ pub(super) fn answer(flags: &ViewpointFlags, units: Units) -> Result<Answer, Fai
     });
     let remark = Some("For lenses that keep their focal length as they focus.".into());
     Ok(Answer { json, heading: "The lens that repeats this viewpoint", pairs, remark, overhead: false })
+}
+
+/// A refusal of what belongs to the camera in the hand, by its own option.
+fn of_hand(fault: Fault) -> Failure {
+    let option = match fault.field.rsplit('.').next() {
+        Some("sensor_distance_mm") => "--hand-distance",
+        Some("width_mm") => "--hand-sensor-width",
+        _ => "--hand-focal-length",
+    };
+    Failure::about(&fault, option)
 }
