@@ -67,8 +67,13 @@ pub(crate) struct SetFlags {
     #[arg(long)]
     write: bool,
     /// What else to write there
-    #[arg(long, value_name = "TEXT", requires = "write")]
+    #[arg(long, value_name = "TEXT", requires = "write", value_parser = note)]
     note: Option<String>,
+}
+
+/// As the log takes it.
+fn note(text: &str) -> Result<String, String> {
+    if text.trim().is_empty() { Err("a note is a text, not empty".into()) } else { Ok(text.into()) }
 }
 
 impl SetFlags {

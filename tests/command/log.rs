@@ -90,6 +90,7 @@ fn nothing_is_written_where_something_is_wrong() {
         ),
         (Vec::from(["set", "soup", to]), "the log has nothing of soup"),
         (Vec::from(["set", "soup", to, "--note", "n"]), "--write"),
+        (set("soup", to, &["--write", "--note", " \u{2028}"]), "a note is a text, not empty"),
     ] {
         let run = run(&arguments);
         assert!(run.status == 2 && run.err.contains(words), "{arguments:?}: {}", run.err);
