@@ -126,12 +126,16 @@ pub(crate) static LOG: &[Field<LogDraft>] = &[
 /// A measured value as it is written: `162 cm ± 5 mm`, `1620 mm +- 5 mm`; without the second half it counts
 /// as exact.
 pub(crate) fn parse(text: &str, parse: impl Fn(&str) -> Result<f64, String>) -> Result<Measurement, String> {
-    let halves = ["±", "+-", "+/-"].iter().find_map(|sign| text.split_once(sign));
-    let (value, uncertainty) = match halves {
+    let (value, uncertainty) = match halves(text) {
         Some((value, uncertainty)) => (parse(value)?, parse(uncertainty)?),
         None => (parse(text)?, 0.0),
     };
     Ok(Measurement { value, uncertainty })
+}
+
+/// Value and uncertainty, where both are written.
+fn halves(text: &str) -> Option<(&str, &str)> {
+    ["±", "+-", "+/-"].iter().find_map(|sign| text.split_once(sign))
 }
 
 static PAIR: &[Field<(Option<Entry>, Option<Entry>)>] = &[
@@ -173,11 +177,21 @@ pub(crate) fn measurement(reading: &mut Reading, entry: &Entry, range: &Range) -
             };
             return Some(Measurement { value, uncertainty });
         }
-        Value::Text(text) => match parse(text, |half| quantity::parse(half, dimension)) {
-            Ok(measurement) if measurement.uncertainty != 0.0 => measurement,
-            // As any other quantity, with its messages.
-            _ => Measurement { value: reading.number(entry, range, range.meaning)?, uncertainty: 0.0 },
-        },
+        Value::Text(text) if halves(text).is_some() => {
+            match parse(text, |half| quantity::parse(half, dimension)) {
+                Ok(measurement) => measurement,
+                Err(wrong) => {
+                    let title = format!("`{}` cannot be read as {}", entry.key, dimension.noun());
+                    let problem =
+                        Problem::new(ProblemKind::NoQuantity, title, entry.node.span.clone(), wrong);
+                    let how = if dimension == Dimension::Angle { ANGLE } else { LENGTH };
+                    let problem = problem.note(format_args!("{}: {}", entry.key, range.meaning));
+                    reading.report(problem.help(format_args!("write {how}")));
+                    return None;
+                }
+            }
+        }
+        // As any other quantity, with its messages.
         _ => Measurement { value: reading.number(entry, range, range.meaning)?, uncertainty: 0.0 },
     };
     let half = |value: f64| Entry {
@@ -185,7 +199,9 @@ pub(crate) fn measurement(reading: &mut Reading, entry: &Entry, range: &Range) -
         ..entry.clone()
     };
     let value = reading.number(&half(written.value), range, range.meaning)?;
-    let uncertainty = reading.number(&half(written.uncertainty), of_uncertainty, of_uncertainty.meaning)?;
+    let key = format!("{}: the uncertainty", entry.key);
+    let uncertainty = Entry { key, ..half(written.uncertainty) };
+    let uncertainty = reading.number(&uncertainty, of_uncertainty, of_uncertainty.meaning)?;
     Some(Measurement { value, uncertainty })
 }
 

@@ -122,7 +122,11 @@ impl Reading {
             Takes::Aspect(range) => match &entry.node.value {
                 Value::Text(text) => match aspect(text, range) {
                     Some(aspect) => return Some(Found::Aspect(aspect)),
-                    None => self.wrong(entry, "is width to height", "such as \"4:5\"", meaning),
+                    None => {
+                        let each = bounds(range.least, range.most, Dimension::Pure);
+                        let expected = format!("such as \"4:5\", each number {each}");
+                        self.wrong(entry, "is width to height", &expected, meaning);
+                    }
                 },
                 _ => self.wrong(entry, "is width to height", "between quotes, such as \"4:5\"", meaning),
             },

@@ -61,7 +61,7 @@ fn a_wrong_type() {
     );
     refused(
         &run_on(&["plan"], "s.toml", &changed("delivered_aspect = \"4:5\"", "delivered_aspect = \"4\"")),
-        &["`delivered_aspect` is width to height", "such as \"4:5\""],
+        &["`delivered_aspect` is width to height", "such as \"4:5\", each number 0.01 to 100"],
     );
 }
 

@@ -133,12 +133,16 @@ fn a_wrong_log() {
     );
     refused(
         &with("shot = \"soup\"\nsensor_distance_mm = \"155 cm ± -3 mm\"\nelevation_deg = 60"),
-        &["`sensor_distance_mm` is too small", "standard uncertainty of a measured length"],
+        &["`sensor_distance_mm: the uncertainty` is too small", "standard uncertainty of a measured length"],
     );
-    let fine = with(
-        "shot = \"soup\"\nsensor_distance_mm = { value = \"155 cm\", uncertainty = 3 }\nelevation_deg = 60",
+    refused(
+        &with("shot = \"soup\"\nsensor_distance_mm = \"155 ± 5 mm\"\nelevation_deg = 60"),
+        &["says its unit: write 155, or", "with its uncertainty, such as \"213.5 cm ± 5 mm\""],
     );
-    assert_eq!(run_on(&["plan"], "shoot.toml", &fine).err, "");
+    for fine in ["{ value = \"155 cm\", uncertainty = 3 }", "\"155 cm ± 0 mm\"", "\"155 cm\"", "1550"] {
+        let fine = with(&format!("shot = \"soup\"\nsensor_distance_mm = {fine}\nelevation_deg = 60"));
+        assert_eq!(run_on(&["plan"], "shoot.toml", &fine).err, "");
+    }
 }
 
 /// What is open is chosen as `choose` ranks it, and the plan says so.
