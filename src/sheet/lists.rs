@@ -101,7 +101,8 @@ fn reaches(support: &SupportItem<'_>, units: Units) -> String {
 fn size(sheet: &Sheet<'_>, units: Units) -> String {
     let filled = sheet.never_filled.len() < sheet.shots.len();
     let size = if filled {
-        format!("at least {}", units.size(sheet.width_mm, sheet.depth_or_height_mm))
+        let [width, height] = [sheet.width_mm, sheet.depth_or_height_mm].map(|mm| units.no_less(mm));
+        format!("at least {}", units.size(width, height))
     } else {
         String::new()
     };
@@ -124,16 +125,15 @@ pub(crate) fn requested<'a>(
         true => by(most),
         false => format!("{} to {}", by(least), by(most)),
     };
-    let [front, right, back, left] = &booking.table_from_walls;
+    // What a room must have; the figures that are set on the stand are as everywhere.
+    let up = |decided: &Decided| Decided { mm: units.no_less(decided.mm), ..*decided };
+    let [front, right, back, left] = &booking.table_from_walls.map(|wall| up(&wall));
     let mut pairs = vec![
         (
             "floor, at least",
-            format!(
-                "{}, across × front to back",
-                units.size(booking.floor_across_mm, booking.floor_along_mm)
-            ),
+            format!("{}, across × front to back", units.size(left.mm + right.mm, front.mm + back.mm)),
         ),
-        ("ceiling, at least", by(&booking.ceiling)),
+        ("ceiling, at least", by(&up(&booking.ceiling))),
         ("table's centre to front wall", by(front)),
         ("... to right wall", by(right)),
         ("... to back wall", by(back)),

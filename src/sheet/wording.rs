@@ -5,7 +5,7 @@ use alloc::string::{String, ToString};
 
 use crate::draw::LengthUnit;
 
-use crate::number::floor;
+use crate::number::{ceil, floor};
 use crate::optics::sensor::Hold;
 use crate::scene::table::Side;
 
@@ -84,6 +84,15 @@ impl Units {
         }
         let least = format!("{}1", &text[..text.len() - 1]);
         with_unit(&short_of(&least, mm < 0.0), unit)
+    }
+
+    /// The length that is printed where no less will do: rounded to the nearest it could be too short.
+    pub(crate) fn no_less(self, mm: f64) -> f64 {
+        let step = match self {
+            Units::Mm | Units::Cm | Units::M => 1.0,
+            Units::In | Units::FtIn => 25.4 / 16.0,
+        };
+        ceil((mm - NOTHING_MM) / step) * step
     }
 
     /// Two lengths as a size.

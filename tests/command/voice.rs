@@ -1,7 +1,7 @@
 //! In what voice figures are told: what is not to be set, what does not stand, and what a figure is held
 //! against.
 
-use super::run::{demo, run, run_with};
+use super::run::{demo, run, run_on, run_with};
 
 /// What stops a shot is met before its figures, which are in brackets, and so is what would help.
 #[test]
@@ -102,4 +102,31 @@ fn a_change_that_leaves_a_warning_says_so() {
     assert!(
         remaining.clone().count() == 1 && remaining.clone().all(|line| line.contains("A narrower frame"))
     );
+}
+
+/// A bay booked as it was asked for, in whatever unit it was printed, holds the shots: rounded to the nearest the
+/// ceiling could be a hair too low.
+#[test]
+fn a_booked_bay_is_large_enough() {
+    for (index, units) in ["cm", "in", "ft-in", "m"].into_iter().enumerate() {
+        for width in [121.03_f64, 122.17, 123.31, 124.48] {
+            let text = demo().replace("1.25 m", &format!("{} cm", width + index as f64 * 0.07));
+            let arguments = ["book", "--units", units, "--leave-out", "breakfast-long"];
+            let asked = run_on(&arguments, "shoot.toml", &text).out.replace('\u{a0}', " ");
+            let after = |label: &str| {
+                let line = asked.lines().find(|line| line.contains(label)).expect("it is asked for");
+                let value = line[line.find(label).expect("there") + label.len()..].trim();
+                value.split(" (").next().expect("a value").to_owned()
+            };
+            let booked = text
+                .replace("ceiling_mm = \"9 ft\"", &format!("ceiling_mm = \"{}\"", after("ceiling, at least")))
+                .replace("front_mm = \"3.4 m\"", &format!("front_mm = \"{}\"", after("to front wall")))
+                .replace("right_mm = \"3.1 m\"", &format!("right_mm = \"{}\"", after("to right wall")))
+                .replace("back_mm = \"2.2 m\"", &format!("back_mm = \"{}\"", after("to back wall")))
+                .replace("left_mm = \"2.6 m\"", &format!("left_mm = \"{}\"", after("to left wall")));
+            assert!(!booked.contains("9 ft\""), "the ceiling was exchanged");
+            let fit = run_on(&["fit", "--leave-out", "breakfast-long"], "shoot.toml", &booked);
+            assert_eq!(fit.status, 0, "{units}, {width}: {asked}\n{}{}", fit.out, fit.err);
+        }
+    }
 }
