@@ -130,3 +130,26 @@ fn a_booked_bay_is_large_enough() {
         }
     }
 }
+
+/// A change that helps only between two printed digits says so: set as printed it may still be stopped.
+#[test]
+fn a_change_with_no_room_beyond_it_says_so() {
+    let text = demo();
+    let (before, tiles) = text.split_once("name = \"tiles\"").expect("a shot");
+    let (tiles, after) = tiles.split_once("[[shot]]").expect("another after it");
+    let tiles = tiles
+        .replace("elevation_deg = 45", "elevation_deg = 0")
+        .replace("\"tilt-90\"", "\"macro-180\"")
+        .replace("frame_width_mm = \"50 cm\"", "frame_width_mm = 544.1");
+    let text = format!("{before}name = \"tiles\"{tiles}[[shot]]{after}");
+    let told = run_on(&["shot", "tiles"], "shoot.toml", &text).out;
+    let told: Vec<&str> = told.split_whitespace().collect();
+    let told = told.join(" ");
+    assert!(
+        told.contains(
+            "A higher elevation: 21.5°, now 0° (21.5° more). Only just: any further, something else stops it."
+        ),
+        "{told}"
+    );
+    assert!(told.contains("A narrower frame: 51.0 cm, now 54.4 cm (3.4 cm less). Warnings"), "{told}");
+}
