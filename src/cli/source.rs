@@ -9,6 +9,9 @@ use std::prelude::rust_2024::*;
 use crate::shootfile::problem::{Problem, ProblemKind};
 use crate::shootfile::{DEMO, Form};
 
+/// A device may never end, and memory does; thousands of shots are a few of these.
+const MOST_BYTES: u64 = 16 << 20;
+
 /// A shoot file's text, and its name for messages.
 #[derive(Clone, Debug)]
 pub(crate) struct Source {
@@ -35,11 +38,16 @@ impl Source {
         let name = if standard_input { "standard input".to_owned() } else { path.display().to_string() };
         let empty = Source { name, text: String::new(), form: Form::Toml };
         let mut bytes = Vec::new();
+        let most = MOST_BYTES + 1;
         let read = if standard_input {
-            std::io::stdin().lock().read_to_end(&mut bytes).map(|_| ())
+            std::io::stdin().lock().take(most).read_to_end(&mut bytes)
         } else {
-            std::fs::read(path).map(|read| bytes = read)
+            std::fs::File::open(path).and_then(|file| file.take(most).read_to_end(&mut bytes))
         };
+        if bytes.len() as u64 > MOST_BYTES {
+            let title = format!("{} goes on after {} MB: it is no shoot file", empty.name, MOST_BYTES >> 20);
+            return Err(Box::new((empty, Problem::general(ProblemKind::NotReadable, title))));
+        }
         if let Err(error) = read {
             let problem = Problem::general(
                 ProblemKind::NotReadable,

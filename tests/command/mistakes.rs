@@ -205,6 +205,9 @@ fn files_that_are_none() {
     refused(&run_on(&["plan"], "list.json", "[1, 2]"), &["a shoot file in JSON is one object"]);
     refused(&run_on(&["plan"], "twice.json", r#"{"shoot": {}, "shoot": {}}"#), &["`shoot` is given twice"]);
     refused(&run_on(&["plan"], "twice.toml", "[shoot]\n[shoot]\n"), &["`shoot` is given twice"]);
+    let long = format!("{}#{}\n", demo(), "x".repeat(16 << 20));
+    refused(&run_on(&["plan"], "long.toml", &long), &["long.toml goes on after 16 MB"]);
+    refused(&run_with(&["plan", "-"], &long), &["standard input goes on after 16 MB"]);
     let deep = format!("{{\"a\": {}", "[".repeat(100_000));
     refused(&run_on(&["plan"], "deep.json", &deep), &["nesting depth"]);
     refused(&run_on(&["plan"], "deep.toml", &deep[1..].replace("\"a\":", "a =")), &["recursion depth"]);
