@@ -31,10 +31,14 @@ pub struct Sag {
 /// A cantilever under an end load and a uniform load: the end's deflection and slope (radians), in metres
 /// and newtons.
 pub fn cantilever(end_load_n: f64, load_n_per_m: f64, length_m: f64, stiffness_n_m2: f64) -> (f64, f64) {
-    let l = length_m;
-    let flexibility = l * l / stiffness_n_m2;
-    let deflection = flexibility * l * (end_load_n / 3.0 + load_n_per_m * l / 8.0);
-    let slope = flexibility * (end_load_n / 2.0 + load_n_per_m * l / 6.0);
+    bent(end_load_n, load_n_per_m * length_m, length_m, stiffness_n_m2)
+}
+
+/// As [`cantilever`], by the whole of the uniform load: a length next to nothing has no load by the metre.
+fn bent(end_load_n: f64, uniform_load_n: f64, length_m: f64, stiffness_n_m2: f64) -> (f64, f64) {
+    let flexibility = length_m * length_m / stiffness_n_m2;
+    let deflection = flexibility * length_m * (end_load_n / 3.0 + uniform_load_n / 8.0);
+    let slope = flexibility * (end_load_n / 2.0 + uniform_load_n / 6.0);
     (deflection, slope)
 }
 
@@ -59,9 +63,9 @@ pub fn sag(
     let length = boom_length_mm / 1000.0;
     let whole_mm = boom_length_mm + boom.tail_mm;
     let outer_kg = if whole_mm > 0.0 { boom.mass_kg * (boom_length_mm / whole_mm) } else { 0.0 };
-    let per_m = if length > 0.0 { outer_kg * STANDARD_GRAVITY / length } else { 0.0 };
     let (_, cos) = sin_cos_deg(boom.pitch_deg);
-    let (deflection, slope) = cantilever(payload_kg * STANDARD_GRAVITY * cos, per_m * cos, length, stiffness);
+    let across = STANDARD_GRAVITY * cos;
+    let (deflection, slope) = bent(payload_kg * across, outer_kg * across, length, stiffness);
     let frequency_hz = first_frequency_hz(payload_kg, outer_kg, length, stiffness);
     let settling_s = boom.damping_ratio.map(|ratio| {
         // The envelope falls as exp(-ζ ω t).

@@ -67,6 +67,11 @@ fn a_boom_of_no_length_does_not_sag() {
     assert_eq!((told.deflection_mm, told.height_lost_mm, told.end_slope_deg), (0.0, 0.0, 0.0));
     assert_eq!((told.aim_shift_mm, told.frequency_hz), (0.0, f64::INFINITY));
     assert_eq!(told.settling_s, Some(0.0));
+    // Nor does one of next to none, whose weight by the metre would have no bound.
+    for length_mm in [f64::MIN_POSITIVE, 1e-310, 5e-324] {
+        let told = sag(&boom, length_mm, 2.0, 1500.0, 0.01).unwrap();
+        assert_eq!((told.deflection_mm, told.end_slope_deg, told.aim_shift_mm), (0.0, 0.0, 0.0));
+    }
 }
 
 /// All but all of the contents show from all but overhead.
